@@ -1,0 +1,34 @@
+package org.undercap.climate;
+
+import java.time.LocalDate;
+
+/** Daily mean outside temperature through the year or on dates. */
+public sealed interface TemperatureCourse permits Sinusoid, MonthlyNormals, DailyTemperatures {
+
+  /**
+   * The temperature of the season.
+   *
+   * @param doy season day (1 to 365)
+   * @return daily mean (C)
+   * @throws IllegalArgumentException if the day is not in 1 to 365
+   */
+  double at(int doy);
+
+  /**
+   * The temperature on a date.
+   *
+   * @param date a date
+   * @return daily mean (C)
+   */
+  default double at(LocalDate date) {
+    return at(SeasonDay.of(date));
+  }
+
+  /**
+   * The same seasons half a year later, as on the other hemisphere. Temperatures that were measured
+   * on dates stay on their dates.
+   *
+   * @return the shifted course
+   */
+  TemperatureCourse mirrored();
+}
