@@ -1,15 +1,6 @@
 package org.undercap.climate;
 
-/**
- * What a place does to a colony through the year.
- *
- * @param id name in files
- * @param description name for people; tells the place for which the tables were made
- * @param hemisphere hemisphere in whose months the tables are given
- * @param temperature daily mean outside temperature
- * @param eggs eggs that a good queen in a very large colony lays (eggs per day), each at least 0
- * @param droneShare share of the eggs laid into drone cells in a large colony (fraction, 0 to 1)
- */
+/** What a place does to a colony through the year. */
 public record Climate(
     String id,
     String description,
@@ -21,6 +12,12 @@ public record Climate(
   /**
    * Checks the tables.
    *
+   * @param id name in files
+   * @param description name for people; tells the place for which the tables were made
+   * @param hemisphere hemisphere in whose months the tables are given
+   * @param temperature daily mean outside temperature
+   * @param eggs eggs that a good queen in a very large colony lays (eggs per day), each at least 0
+   * @param droneShare share of the eggs laid into drone cells in a large colony (fraction, 0 to 1)
    * @throws IllegalArgumentException if a number of eggs is negative, or a share of drone eggs
    *     outside 0 to 1
    */

@@ -8,8 +8,6 @@ import java.util.List;
  * A course through the year given at the middle of each month, linear in between and periodic over
  * 365 days. The middles of the months are the season days 15, 45, 74, 105, 135, 166, 196, 227, 258,
  * 288, 319 and 349.
- *
- * @param values values at mid-month, January to December (unit of the quantity)
  */
 public record MonthlyTable(List<Double> values) {
 
@@ -19,6 +17,7 @@ public record MonthlyTable(List<Double> values) {
   /**
    * Checks the values.
    *
+   * @param values values at mid-month, January to December (unit of the quantity)
    * @throws IllegalArgumentException if there are not twelve values or one is not finite
    */
   public MonthlyTable {

@@ -3,10 +3,6 @@ package org.undercap.climate;
 /**
  * A temperature that swings once a year: {@code mean + amplitude * cos(2 pi (doy - warmestDay) /
  * 365)}.
- *
- * @param mean mean of the year (C)
- * @param amplitude half the difference of warmest and coldest day (C, at least 0)
- * @param warmestDay warmest season day (days, 0 to 365; fractions allowed)
  */
 public record Sinusoid(double mean, double amplitude, double warmestDay)
     implements TemperatureCourse {
@@ -14,6 +10,9 @@ public record Sinusoid(double mean, double amplitude, double warmestDay)
   /**
    * Checks the constants.
    *
+   * @param mean mean of the year (C)
+   * @param amplitude half the difference of warmest and coldest day (C, at least 0)
+   * @param warmestDay warmest season day (days, 0 to 365; fractions allowed)
    * @throws IllegalArgumentException if the mean is not finite, the amplitude negative or not
    *     finite, or the warmest day outside 0 to 365
    */

@@ -4,14 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.undercap.climate.Hemisphere;
 
-/**
- * How many mites come with bees from other colonies, in steps of calendar months.
- *
- * @param id name in files
- * @param description the neighbourhood that it stands for
- * @param perMonth arrivals in January to December of the north (mites per day), each at least 0
- * @param sourceKeys keys of its sources in the bibliography
- */
+/** How many mites come with bees from other colonies, in steps of calendar months. */
 public record ArrivalLevel(
     String id, String description, List<Double> perMonth, List<String> sourceKeys) {
 
@@ -20,6 +13,10 @@ public record ArrivalLevel(
   /**
    * Checks the arrivals.
    *
+   * @param id name in files
+   * @param description the neighbourhood that it stands for
+   * @param perMonth arrivals in January to December of the north (mites per day), each at least 0
+   * @param sourceKeys keys of its sources in the bibliography
    * @throws IllegalArgumentException if there are not twelve, or one is negative or not finite
    */
   public ArrivalLevel {

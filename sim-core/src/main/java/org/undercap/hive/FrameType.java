@@ -1,18 +1,15 @@
 package org.undercap.hive;
 
-/**
- * A frame of a hive: what one side of its comb holds.
- *
- * @param id name in files
- * @param combPerSide comb inside the bars (dm2 per side)
- * @param cellsPerSide worker cells (cells per side)
- * @param beesPerSide bees on a fully covered side (bees per side)
- */
+/** A frame of a hive: what one side of its comb holds. */
 public record FrameType(String id, double combPerSide, double cellsPerSide, double beesPerSide) {
 
   /**
    * Checks the sizes.
    *
+   * @param id name in files
+   * @param combPerSide comb inside the bars (dm2 per side)
+   * @param cellsPerSide worker cells (cells per side)
+   * @param beesPerSide bees on a fully covered side (bees per side)
    * @throws IllegalArgumentException if one is not finite and above 0
    */
   public FrameType {

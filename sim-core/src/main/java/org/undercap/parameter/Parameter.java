@@ -2,21 +2,7 @@ package org.undercap.parameter;
 
 import java.util.List;
 
-/**
- * One number of the model, or a few that belong together, with what is known about it.
- *
- * @param id its identity
- * @param symbol symbol in the description of the model, possibly empty
- * @param values the shipped values (in {@code unit}); mostly one
- * @param low lower bounds of what is plausible, one per value, or none
- * @param high upper bounds of what is plausible, one per value, or none
- * @param unit unit of the values
- * @param spread how the value differs between the members of an ensemble
- * @param kind how far it is known
- * @param sourceKeys keys of its sources in the bibliography; at least one
- * @param read how the sources were read for this value
- * @param note what else to know, possibly empty
- */
+/** One number of the model, or a few that belong together, with what is known about it. */
 public record Parameter(
     ParameterId id,
     String symbol,
@@ -33,6 +19,17 @@ public record Parameter(
   /**
    * Checks the values against the bounds and the domain.
    *
+   * @param id its identity
+   * @param symbol symbol in the description of the model, possibly empty
+   * @param values the shipped values (in {@code unit}); mostly one
+   * @param low lower bounds of what is plausible, one per value, or none
+   * @param high upper bounds of what is plausible, one per value, or none
+   * @param unit unit of the values
+   * @param spread how the value differs between the members of an ensemble
+   * @param kind how far it is known
+   * @param sourceKeys keys of its sources in the bibliography; at least one
+   * @param read how the sources were read for this value
+   * @param note what else to know, possibly empty
    * @throws IllegalArgumentException if there is no value, no unit or no source, if a value lies
    *     outside its domain or bounds, or if bounds are not as many as the values
    */

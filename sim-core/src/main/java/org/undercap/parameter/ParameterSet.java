@@ -2,14 +2,16 @@ package org.undercap.parameter;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** The values a model runs with: those that ship with the library, and the changes of a study. */
 public final class ParameterSet {
 
-  private final double[][] values;
+  private final Map<ParameterId, double[]> values;
 
-  private ParameterSet(double[][] values) {
+  private ParameterSet(Map<ParameterId, double[]> values) {
     this.values = values;
   }
 
@@ -30,7 +32,7 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if the parameter has several values
    */
   public double value(ParameterId id) {
-    double[] all = values[id.ordinal()];
+    double[] all = values.get(id);
     if (all.length != 1) {
       throw new IllegalArgumentException(id.id() + " has " + all.length + " values; name one");
     }
@@ -46,7 +48,7 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if there is no such value
    */
   public double value(ParameterId id, int index) {
-    double[] all = values[id.ordinal()];
+    double[] all = values.get(id);
     if (!(index >= 0 && index < all.length)) {
       throw new IllegalArgumentException(
           id.id() + " has " + all.length + " values, none at index " + index);
@@ -61,7 +63,7 @@ public final class ParameterSet {
    * @return a copy (unit as in the catalogue)
    */
   public double[] values(ParameterId id) {
-    return values[id.ordinal()].clone();
+    return values.get(id).clone();
   }
 
   /**
@@ -75,14 +77,14 @@ public final class ParameterSet {
    *     there are too few or too many
    */
   public ParameterSet with(ParameterId id, double... newValues) {
-    int needed = values[id.ordinal()].length;
+    int needed = values.get(id).length;
     if (newValues.length != needed) {
       throw new IllegalArgumentException(
           id.id() + " needs " + needed + " values, " + newValues.length + " were given");
     }
     id.check(Arrays.stream(newValues).boxed().toList());
-    double[][] copy = values.clone();
-    copy[id.ordinal()] = newValues.clone();
+    Map<ParameterId, double[]> copy = new EnumMap<>(values);
+    copy.put(id, newValues.clone());
     return new ParameterSet(copy);
   }
 
@@ -93,35 +95,44 @@ public final class ParameterSet {
    */
   public Map<ParameterId, double[]> changed() {
     Map<ParameterId, double[]> changed = new EnumMap<>(ParameterId.class);
-    for (ParameterId id : ParameterId.values()) {
-      if (!Arrays.equals(values[id.ordinal()], shipped().values[id.ordinal()])) {
-        changed.put(id, values(id));
-      }
-    }
+    values.forEach(
+        (id, numbers) -> {
+          if (!Arrays.equals(numbers, shipped().values.get(id))) {
+            changed.put(id, numbers.clone());
+          }
+        });
     return changed;
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof ParameterSet set && Arrays.deepEquals(values, set.values);
+    return other instanceof ParameterSet set && asLists().equals(set.asLists());
   }
 
   @Override
   public int hashCode() {
-    return Arrays.deepHashCode(values);
+    return asLists().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return asLists().toString();
+  }
+
+  private Map<String, List<Double>> asLists() {
+    Map<String, List<Double>> lists = new TreeMap<>();
+    values.forEach((id, numbers) -> lists.put(id.id(), Arrays.stream(numbers).boxed().toList()));
+    return lists;
   }
 
   private static final class Holder {
     static final ParameterSet SHIPPED = load();
 
     private static ParameterSet load() {
-      ParameterId[] ids = ParameterId.values();
-      double[][] values = new double[ids.length][];
-      for (ParameterId id : ids) {
-        values[id.ordinal()] =
-            ParameterCatalogue.shipped().get(id).values().stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
+      Map<ParameterId, double[]> values = new EnumMap<>(ParameterId.class);
+      for (Parameter parameter : ParameterCatalogue.shipped().all()) {
+        List<Double> numbers = parameter.values();
+        values.put(parameter.id(), numbers.stream().mapToDouble(Double::doubleValue).toArray());
       }
       return new ParameterSet(values);
     }

@@ -5,13 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.undercap.internal.Nearest;
 
-/**
- * How a value differs between the members of an ensemble.
- *
- * @param shape form of the distribution
- * @param amount standard deviation for {@link Shape#NORMAL} (unit of the value), standard deviation
- *     of the natural logarithm for {@link Shape#LOGNORMAL} (ratio), else 0
- */
+/** How a value differs between the members of an ensemble. */
 public record Spread(Shape shape, double amount) {
 
   /** Form of the distribution of a value. */
@@ -44,6 +38,9 @@ public record Spread(Shape shape, double amount) {
   /**
    * Checks the amount.
    *
+   * @param shape form of the distribution
+   * @param amount standard deviation for {@link Shape#NORMAL} (unit of the value), standard
+   *     deviation of the natural logarithm for {@link Shape#LOGNORMAL} (ratio), else 0
    * @throws IllegalArgumentException if the amount is not finite and above 0 for a shape that needs
    *     one, or not 0 for a shape that needs none
    */
