@@ -1,2 +1,4 @@
-/** One class per command. Start with {@link org.undercap.cli.command.RootCommand}. */
+/**
+ * One class per command. Start with {@link org.undercap.cli.command.RootCommand}, which lists them.
+ */
 package org.undercap.cli.command;

@@ -1,0 +1,77 @@
+package org.undercap.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import org.undercap.cli.command.RootCommand;
+import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.InvalidFileException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Turns every error into a short message on the error stream and into the right exit code. */
+final class ErrorHandler implements IParameterExceptionHandler, IExecutionExceptionHandler {
+  private final RootCommand root;
+
+  ErrorHandler(RootCommand root) {
+    this.root = root;
+  }
+
+  @Override
+  public int handleParseException(ParameterException error, String[] args) {
+    CommandLine command = error.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(error.getMessage());
+    UnmatchedArgumentException.printSuggestions(error, err);
+    err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+    return ExitCodes.USAGE;
+  }
+
+  @Override
+  public int handleExecutionException(Exception error, CommandLine command, ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    if (error instanceof InvalidFileException) {
+      err.println(error.getMessage());
+      return ExitCodes.INVALID_FILE;
+    }
+    IOException ioError = ioErrorIn(error);
+    err.println(ioError == null ? "unexpected error: " + error : describe(ioError));
+    if (root.debug()) {
+      error.printStackTrace(err);
+    } else if (ioError == null) {
+      err.println(
+          "This is a fault of the program. Please report it with what the same command prints with "
+              + RootCommand.DEBUG
+              + ".");
+    }
+    return ExitCodes.UNEXPECTED;
+  }
+
+  private static IOException ioErrorIn(Exception error) {
+    if (error instanceof UncheckedIOException unchecked) {
+      return unchecked.getCause();
+    }
+    return error instanceof IOException io ? io : null;
+  }
+
+  /** Says in words what the bare name of a file in the message of a file error means. */
+  private static String describe(IOException error) {
+    if (error instanceof NoSuchFileException missing) {
+      return missing.getFile() + ": no such file or folder";
+    }
+    if (error instanceof AccessDeniedException denied) {
+      return denied.getFile() + ": permission denied";
+    }
+    if (error instanceof FileAlreadyExistsException existing) {
+      return existing.getFile() + ": exists already";
+    }
+    return "cannot read or write: " + error.getMessage();
+  }
+}

@@ -1,0 +1,169 @@
+package org.undercap.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.undercap.cli.output.InvalidFileException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+class MainTest {
+  private static final String ESCAPE = "\u001b";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void versionIsOneLineWrittenByTheBuild() {
+    assertEquals(0, run("--version"));
+    assertTrue(out.toString().matches("undercap \\d+\\.\\d+\\.\\d+\\S*\\R"), out::toString);
+    assertEquals("", err.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--help", "-h", "help", ""})
+  void helpGoesToStandardOutputAndNamesTheExitCodes(String words) {
+    assertEquals(0, run(words.isEmpty() ? new String[0] : new String[] {words}));
+    assertTrue(out.toString().contains("Usage: undercap"), out::toString);
+    assertTrue(out.toString().contains("3   a file that was read is not valid"), out::toString);
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void helpOfOneCommandIsTheSameInBothForms() {
+    assertEquals(0, run("help", "generate-completion"));
+    String first = out.toString();
+    out.getBuffer().setLength(0);
+    assertEquals(0, run("generate-completion", "--help"));
+    assertEquals(first, out.toString());
+    assertTrue(first.contains("Usage: undercap generate-completion"), first);
+    assertTrue(first.contains("Exit codes:"), first);
+  }
+
+  @Test
+  void completionScriptNamesTheProgram() {
+    assertEquals(0, run("generate-completion"));
+    assertTrue(out.toString().contains("complete -F _complete_undercap"), out::toString);
+  }
+
+  @Test
+  void wrongOptionIsAnsweredInThreeLinesWithASuggestion() {
+    assertEquals(2, run("--debugg"));
+    assertEquals("", out.toString());
+    assertEquals(
+        """
+        Unknown option: '--debugg'
+        Possible solutions: --debug
+        Try 'undercap --help'.
+        """,
+        err.toString());
+  }
+
+  @Test
+  void mistypedCommandIsSuggestedNotRun() {
+    assertEquals(2, run("hepl"));
+    assertEquals("", out.toString());
+    assertTrue(err.toString().contains("Did you mean: undercap help"), err::toString);
+  }
+
+  @Test
+  void errorsAreNeverColoured() {
+    assertEquals(2, coloured().execute("hepl"));
+    assertFalse(err.toString().contains(ESCAPE), err::toString);
+  }
+
+  @Test
+  void helpIsColouredOnlyWhenWanted() {
+    run("--help");
+    assertFalse(out.toString().contains(ESCAPE));
+    coloured().execute("--help");
+    assertTrue(out.toString().contains(ESCAPE));
+  }
+
+  @Test
+  void unexpectedErrorTakesOneLineAndSaysHowToReportIt() {
+    assertEquals(1, runFailing(new IllegalStateException("bees below zero")));
+    assertEquals("", out.toString());
+    assertTrue(
+        err.toString()
+            .startsWith("unexpected error: java.lang.IllegalStateException: bees below zero\n"));
+    assertTrue(err.toString().contains("--debug"));
+    assertFalse(err.toString().contains("\tat "), err::toString);
+  }
+
+  @Test
+  void debugShowsTheStackTrace() {
+    assertEquals(1, runFailing(new IllegalStateException("bees below zero"), "--debug"));
+    assertTrue(err.toString().contains("\tat org.undercap.cli.MainTest"), err::toString);
+  }
+
+  @Test
+  void missingFileIsNamedInPlainWords() {
+    assertEquals(1, runFailing(new UncheckedIOException(new NoSuchFileException("hive.yaml"))));
+    assertEquals("hive.yaml: no such file or folder\n", err.toString());
+  }
+
+  @Test
+  void invalidFileHasItsOwnExitCodeAndItsMessageStandsAlone() {
+    assertEquals(3, runFailing(new InvalidFileException("hive.yaml:5:15: error: no such date")));
+    assertEquals("hive.yaml:5:15: error: no such date\n", err.toString());
+  }
+
+  @Test
+  void coloursNeedATerminalAndConsent() {
+    assertTrue(Main.wantsColour(true, Map.of("TERM", "xterm", "NO_COLOR", "")));
+    assertFalse(Main.wantsColour(false, Map.of("TERM", "xterm")));
+    assertFalse(Main.wantsColour(true, Map.of("TERM", "dumb")));
+    assertFalse(Main.wantsColour(true, Map.of("TERM", "xterm", "NO_COLOR", "1")));
+    assertFalse(Main.wantsColour(true, Map.of("TERM", "xterm"), "help", "--no-color"));
+  }
+
+  private int run(String... args) {
+    return commandLine(false).execute(args);
+  }
+
+  private int runFailing(RuntimeException error, String... options) {
+    CommandLine commandLine = commandLine(false);
+    commandLine.addSubcommand("fail", new FailingCommand(error));
+    // The sub-command is given its handlers again because it came after they were set.
+    commandLine.setExecutionExceptionHandler(commandLine.getExecutionExceptionHandler());
+    commandLine.setOut(commandLine.getOut()).setErr(commandLine.getErr());
+    String[] args = new String[options.length + 1];
+    System.arraycopy(options, 0, args, 0, options.length);
+    args[options.length] = "fail";
+    return commandLine.execute(args);
+  }
+
+  private CommandLine coloured() {
+    return commandLine(true);
+  }
+
+  private CommandLine commandLine(boolean colour) {
+    return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), colour);
+  }
+
+  /** A command that does nothing but fail. */
+  @Command
+  private static final class FailingCommand implements Callable<Integer> {
+    private final RuntimeException error;
+
+    FailingCommand(RuntimeException error) {
+      this.error = error;
+    }
+
+    @Override
+    public Integer call() {
+      throw error;
+    }
+  }
+}
