@@ -1,6 +1,5 @@
 package org.undercap.internal;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
@@ -42,26 +41,30 @@ public final class Nearest {
   }
 
   /**
-   * The least number of letters to insert, delete or replace to turn one word into the other
-   * (Levenshtein distance).
+   * The least number of letters to insert, delete, replace or swap with their neighbour to turn one
+   * word into the other (restricted Damerau-Levenshtein distance).
    *
    * @param a a word
    * @param b another word
    * @return the distance (letters)
    */
   public static int distance(String a, String b) {
-    int[] above = new int[b.length() + 1];
-    Arrays.setAll(above, j -> j);
-    for (int i = 1; i <= a.length(); i++) {
-      int[] row = new int[b.length() + 1];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int replaced = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(replaced, 1 + Math.min(above[j], row[j - 1]));
+    int[][] cost = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, a, b, i, j);
       }
-      above = row;
     }
-    return above[b.length()];
+    return cost[a.length()][b.length()];
+  }
+
+  private static int step(int[][] cost, String a, String b, int i, int j) {
+    char last = a.charAt(i - 1);
+    int best = cost[i - 1][j - 1] + (last == b.charAt(j - 1) ? 0 : 1);
+    best = Math.min(best, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+    boolean swapped =
+        i > 1 && j > 1 && last == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(best, cost[i - 2][j - 2] + 1) : best;
   }
 
   private static boolean isNear(String typed, String word) {

@@ -7,7 +7,7 @@ import java.util.List;
  * An entry of the bibliography. Parts that were not found are empty.
  *
  * @param key name by which values refer to this source, as in {@code boot-1995}
- * @param authors the authors, or {@code none}
+ * @param authors the authors; the word "none" where nobody is named
  * @param year year of publication, several if several publications share the key, empty if undated
  * @param title title; trade names are left out
  * @param journal journal, or kind of publication
