@@ -104,25 +104,33 @@ public final class CsvResource {
 
   private String plainField() {
     int start = position;
-    while (position < text.length() && ",\r\n".indexOf(peek()) < 0) {
-      position++;
-    }
+    int lineEnd = orEnd(text.indexOf('\n', start));
+    int comma = orEnd(text.indexOf(',', start));
+    position = Math.min(lineEnd, comma);
     return text.substring(start, position).trim();
   }
 
   private String quotedField() {
     int start = line;
     StringBuilder field = new StringBuilder();
-    position++;
-    while (position < text.length()) {
-      char c = text.charAt(position++);
-      if (c == '"' && !consume('"')) {
-        return field.toString();
+    int from = position + 1;
+    do {
+      int end = text.indexOf('"', position + 1);
+      if (end < 0) {
+        throw defect(start, "a quoted field is not closed");
       }
-      line += c == '\n' ? 1 : 0;
-      field.append(c);
+      field.append(text, from, end);
+      position = end + 1;
+      from = position; // a doubled quote is one quote of the field
+    } while (peek() == '"');
+    for (int i = field.indexOf("\n"); i >= 0; i = field.indexOf("\n", i + 1)) {
+      line++;
     }
-    throw defect(start, "a quoted field is not closed");
+    return field.toString();
+  }
+
+  private int orEnd(int found) {
+    return found < 0 ? text.length() : found;
   }
 
   private char peek() {

@@ -1,7 +1,6 @@
 package org.undercap.parameter;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import org.undercap.internal.Nearest;
 
@@ -33,10 +32,12 @@ public enum Kind {
    * @throws IllegalArgumentException if the word is unknown
    */
   public static Kind of(String word) {
-    List<String> words = Arrays.stream(values()).map(Kind::word).toList();
-    if (!words.contains(word)) {
-      throw Nearest.unknown("kind of parameter", word, words);
+    for (Kind kind : values()) {
+      if (kind.word().equals(word)) {
+        return kind;
+      }
     }
-    return values()[words.indexOf(word)];
+    throw Nearest.unknown(
+        "kind of parameter", word, Arrays.stream(values()).map(Kind::word).toList());
   }
 }

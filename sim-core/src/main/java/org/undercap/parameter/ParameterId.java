@@ -1,9 +1,8 @@
 package org.undercap.parameter;
 
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.undercap.internal.Nearest;
 
 /**
@@ -150,8 +149,13 @@ public enum ParameterId {
   /** Steepness of winter loss against infestation (exponent). */
   WINTER_RISK_SLOPE("winterRisk.slope", Domain.POSITIVE);
 
-  private static final Map<String, ParameterId> BY_ID =
-      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(ParameterId::id, id -> id));
+  private static final Map<String, ParameterId> BY_ID = new LinkedHashMap<>();
+
+  static {
+    for (ParameterId parameter : values()) {
+      BY_ID.put(parameter.id, parameter);
+    }
+  }
 
   private final String id;
   private final Domain domain;
@@ -189,7 +193,7 @@ public enum ParameterId {
   public static ParameterId of(String id) {
     ParameterId found = BY_ID.get(id);
     if (found == null) {
-      throw Nearest.unknown("parameter", id, BY_ID.keySet().stream().sorted().toList());
+      throw Nearest.unknown("parameter", id, BY_ID.keySet());
     }
     return found;
   }

@@ -1,7 +1,6 @@
 package org.undercap.source;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import org.undercap.internal.Nearest;
 
@@ -39,10 +38,11 @@ public enum Access {
    * @throws IllegalArgumentException if the word is unknown
    */
   public static Access of(String word) {
-    List<String> words = Arrays.stream(values()).map(Access::word).toList();
-    if (!words.contains(word)) {
-      throw Nearest.unknown("access", word, words);
+    for (Access access : values()) {
+      if (access.word().equals(word)) {
+        return access;
+      }
     }
-    return values()[words.indexOf(word)];
+    throw Nearest.unknown("access", word, Arrays.stream(values()).map(Access::word).toList());
   }
 }

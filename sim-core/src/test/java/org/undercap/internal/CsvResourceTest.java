@@ -29,6 +29,9 @@ class CsvResourceTest {
     List<CsvRow> rows = CsvResource.parse("t.csv", "a,b\n\"x, \"\"y\"\"\n# z\",2\n3,4");
     assertEquals("x, \"y\"\n# z", rows.get(0).text("a"));
     assertEquals(List.of("3", "4"), rows.get(1).fields());
+    assertEquals("\"a\"", CsvResource.parse("t.csv", "a\n\"\"\"a\"\"\"\n").get(0).text("a"));
+    assertEquals("", row("a,b", "\"\",1").text("a"));
+    assertEquals(" x ", row("a,b", "\" x \",1").text("a"));
   }
 
   @Test
