@@ -1,0 +1,122 @@
+package org.undercap.model;
+
+/**
+ * How mother mites share cells: which share of the cells is infested, which holds one mother only,
+ * and what crowding leaves of each mother's daughters, all from the mean number of mothers a cell.
+ *
+ * <p>With dispersion {@code k} the mothers are spread over the cells as a negative binomial; {@code
+ * k} infinite is Poisson. A mother then meets a Poisson number of others, or a negative binomial of
+ * size {@code k + 1} and mean {@code lam (k + 1) / k}. The crowding factor is constant from its
+ * last entry on, so its mean over the mothers is exact in a few terms.
+ */
+abstract sealed class CellSharing {
+  /** Crowding factor beyond the listed numbers of mothers. */
+  final double lastFactor;
+
+  /** What each number of others adds to it, without its probability's power of the mean. */
+  final double[] terms;
+
+  private CellSharing(double[] factors, double[] weights) {
+    lastFactor = factors[factors.length - 1];
+    terms = new double[factors.length - 1];
+    for (int others = 0; others < terms.length; others++) {
+      terms[others] = (factors[others] - lastFactor) * weights[others];
+    }
+  }
+
+  static CellSharing of(double dispersion, double[] factors) {
+    if (dispersion == Double.POSITIVE_INFINITY) {
+      return new Poisson(factors);
+    }
+    if (!(dispersion > 0)) {
+      throw new IllegalArgumentException("dispersion " + dispersion + " must be above 0");
+    }
+    return new NegativeBinomial(dispersion, factors);
+  }
+
+  /** Fills the three results for each colony from its mean number of mothers a cell. */
+  abstract void share(
+      double[] mothersPerCell, double[] infested, double[] single, double[] crowding);
+
+  final double polynomial(double x) {
+    double sum = 0;
+    for (int others = terms.length - 1; others >= 0; others--) {
+      sum = sum * x + terms[others];
+    }
+    return sum;
+  }
+
+  private static final class Poisson extends CellSharing {
+    Poisson(double[] factors) {
+      super(factors, inverseFactorials(factors.length - 1));
+    }
+
+    private static double[] inverseFactorials(int n) {
+      double[] weights = new double[n];
+      double factorial = 1;
+      for (int j = 0; j < n; j++) {
+        weights[j] = 1.0 / factorial;
+        factorial *= j + 1;
+      }
+      return weights;
+    }
+
+    @Override
+    void share(double[] mothersPerCell, double[] infested, double[] single, double[] crowding) {
+      for (int lane = 0; lane < mothersPerCell.length; lane++) {
+        double lam = mothersPerCell[lane];
+        double some = Hazard.fraction(lam);
+        double none = 1.0 - some;
+        infested[lane] = some;
+        single[lane] = lam * none;
+        crowding[lane] = lastFactor + none * polynomial(lam);
+      }
+    }
+  }
+
+  private static final class NegativeBinomial extends CellSharing {
+    private final double k;
+
+    NegativeBinomial(double k, double[] factors) {
+      super(factors, risingWeights(factors.length - 1, k + 1));
+      this.k = k;
+    }
+
+    private static double[] risingWeights(int n, double size) {
+      double[] weights = new double[n];
+      double weight = 1;
+      for (int j = 0; j < n; j++) {
+        weights[j] = weight;
+        weight *= (size + j) / (j + 1);
+      }
+      return weights;
+    }
+
+    @Override
+    void share(double[] mothersPerCell, double[] infested, double[] single, double[] crowding) {
+      for (int lane = 0; lane < mothersPerCell.length; lane++) {
+        double lam = mothersPerCell[lane];
+        double alone = k / (k + lam);
+        double none = power(alone);
+        infested[lane] = 1.0 - none;
+        single[lane] = lam * none * alone;
+        crowding[lane] = lastFactor + none * alone * polynomial(lam / (k + lam));
+      }
+    }
+
+    /**
+     * The power k of a base in (0, 1]: products where k is a small whole number, so that it is
+     * fast.
+     */
+    private double power(double base) {
+      if (k != (int) k || k > 16) {
+        return StrictMath.pow(base, k);
+      }
+      double product = base;
+      for (int i = 1; i < k; i++) {
+        product *= base;
+      }
+      return product;
+    }
+  }
+}

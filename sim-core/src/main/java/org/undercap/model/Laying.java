@@ -1,0 +1,54 @@
+package org.undercap.model;
+
+import static org.undercap.parameter.ParameterId.DRONES_SIZE_HIGH;
+import static org.undercap.parameter.ParameterId.DRONES_SIZE_LOW;
+import static org.undercap.parameter.ParameterId.LAYING_HALF_SATURATION;
+
+/**
+ * Eggs of the day: the season's potential, the queen, and the number of bees that can care for
+ * them.
+ */
+final class Laying {
+  private final double[] halfSaturation;
+  private final double[] dronesFrom;
+  private final double[] dronesFullAt;
+
+  /** Worker eggs of the day (eggs). */
+  final double[] worker;
+
+  /** Drone eggs of the day (eggs). */
+  final double[] drone;
+
+  Laying(ModelParameters p) {
+    halfSaturation = p.perLane(LAYING_HALF_SATURATION);
+    dronesFrom = p.perLane(DRONES_SIZE_LOW);
+    dronesFullAt = p.perLane(DRONES_SIZE_HIGH);
+    worker = new double[p.lanes()];
+    drone = new double[p.lanes()];
+  }
+
+  void lay(ColonyLanes colony, DayDrivers season, DayEffects effects, DayFlows flows) {
+    double[] adults = flows.of(Flow.ADULTS);
+    double[] eggs = flows.of(Flow.EGGS_LAID);
+    double[] floor = effects.layingFloor;
+    double[] factor = effects.layingFactor;
+    double[] droneFactor = effects.droneFactor;
+    double[] queenQuality = colony.queenQuality;
+    double potential = season.potentialEggs;
+    double droneShare = season.droneShare;
+    for (int lane = 0; lane < eggs.length; lane++) {
+      double bees = adults[lane];
+      double laid =
+          Math.max(potential, floor[lane])
+              * queenQuality[lane]
+              * (bees / (bees + halfSaturation[lane]))
+              * factor[lane];
+      double strength = (bees - dronesFrom[lane]) / (dronesFullAt[lane] - dronesFrom[lane]);
+      double toDrones =
+          Math.min(1.0, droneShare * Math.max(0.0, Math.min(1.0, strength)) * droneFactor[lane]);
+      eggs[lane] = laid;
+      drone[lane] = laid * toDrones;
+      worker[lane] = laid * (1.0 - toDrones);
+    }
+  }
+}

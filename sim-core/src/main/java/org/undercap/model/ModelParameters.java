@@ -1,0 +1,102 @@
+package org.undercap.model;
+
+import java.util.Arrays;
+import java.util.List;
+import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
+
+/**
+ * The parameters of the model, one set for each colony that is run side by side. The lengths of the
+ * brood stages, the number of adult stages, the dispersions and the crowding factors shape the
+ * arrays and formulas, so they are the same for all colonies of a block.
+ */
+public final class ModelParameters {
+  private final List<ParameterSet> sets;
+
+  private ModelParameters(List<ParameterSet> sets) {
+    this.sets = List.copyOf(sets);
+  }
+
+  /**
+   * Parameters for one colony.
+   *
+   * @param set its parameters
+   * @return parameters of one lane
+   */
+  public static ModelParameters of(ParameterSet set) {
+    return new ModelParameters(List.of(set));
+  }
+
+  /**
+   * Parameters for several colonies.
+   *
+   * @param sets one set a colony, at least one
+   * @return parameters of as many lanes
+   * @throws IllegalArgumentException if there is no set
+   */
+  public static ModelParameters of(List<ParameterSet> sets) {
+    if (sets.isEmpty()) {
+      throw new IllegalArgumentException("at least one parameter set is needed");
+    }
+    return new ModelParameters(sets);
+  }
+
+  /**
+   * Number of colonies run side by side.
+   *
+   * @return number of lanes, at least 1
+   */
+  public int lanes() {
+    return sets.size();
+  }
+
+  /**
+   * The parameters of the first colony.
+   *
+   * @return its set
+   */
+  public ParameterSet first() {
+    return sets.get(0);
+  }
+
+  double[] perLane(ParameterId id) {
+    return perLane(id, 0);
+  }
+
+  double[] perLane(ParameterId id, int index) {
+    double[] values = new double[sets.size()];
+    for (int lane = 0; lane < values.length; lane++) {
+      values[lane] = sets.get(lane).value(id, index);
+    }
+    return values;
+  }
+
+  /** Values that must be the same for all lanes. */
+  double[] shared(ParameterId id) {
+    double[] values = sets.get(0).values(id);
+    for (ParameterSet set : sets) {
+      if (!Arrays.equals(values, set.values(id))) {
+        throw new IllegalArgumentException(
+            "parameter " + id.id() + " must be the same for all colonies run side by side");
+      }
+    }
+    return values;
+  }
+
+  int[] sharedDays(ParameterId id) {
+    double[] values = shared(id);
+    int[] days = new int[values.length];
+    for (int i = 0; i < days.length; i++) {
+      days[i] = (int) values[i];
+      if (days[i] != values[i] || days[i] < 1) {
+        throw new IllegalArgumentException(
+            "parameter "
+                + id.id()
+                + " has the value "
+                + values[i]
+                + ": the day step needs whole days of at least 1");
+      }
+    }
+    return days;
+  }
+}

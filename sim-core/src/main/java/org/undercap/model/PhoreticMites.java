@@ -1,0 +1,45 @@
+package org.undercap.model;
+
+import static org.undercap.parameter.ParameterId.MITE_DEATH_BROODLESS;
+import static org.undercap.parameter.ParameterId.MITE_DEATH_BROOD_NEST;
+
+/**
+ * Step 5: mites return from the cells and arrive from neighbours; then those on the bees die, by
+ * themselves or by a treatment.
+ */
+final class PhoreticMites {
+  private final double[] deathBroodless;
+  private final double[] deathBroodNest;
+
+  PhoreticMites(ModelParameters p) {
+    deathBroodless = p.perLane(MITE_DEATH_BROODLESS);
+    deathBroodNest = p.perLane(MITE_DEATH_BROOD_NEST);
+  }
+
+  void liveOn(
+      ColonyLanes colony,
+      double[] returned,
+      DayDrivers season,
+      DayEffects effects,
+      DayFlows flows) {
+    double[] broodIndex = flows.of(Flow.BROOD_INDEX);
+    double[] arrived = flows.of(Flow.ARRIVED);
+    double[] natural = flows.of(Flow.DIED_NATURALLY);
+    double[] killed = flows.of(Flow.KILLED_ON_BEES);
+    double[] kill = effects.hazardOnBees;
+    double[] arriving = season.arriving;
+    double[] phoretic = colony.phoretic;
+    for (int lane = 0; lane < phoretic.length; lane++) {
+      double mu =
+          deathBroodless[lane] + (deathBroodNest[lane] - deathBroodless[lane]) * broodIndex[lane];
+      double hazard = mu + kill[lane];
+      double mites = phoretic[lane] + returned[lane] + arriving[lane];
+      double dead = mites * Hazard.fraction(hazard);
+      double byThemselves = hazard > 0 ? dead * (mu / hazard) : 0.0;
+      arrived[lane] = arriving[lane];
+      natural[lane] = byThemselves;
+      killed[lane] = dead - byThemselves;
+      phoretic[lane] = mites - dead;
+    }
+  }
+}

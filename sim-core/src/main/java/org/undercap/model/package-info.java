@@ -1,0 +1,15 @@
+/**
+ * The model: one day in the life of a colony and its mites.
+ *
+ * <p>Start with {@link org.undercap.model.DayStep}, which takes the steps of a day in their order;
+ * each step is a class of its own ({@code Laying}, {@code KeeperRemoval}, {@code Emergence}, {@code
+ * BroodAgeing}, {@code CellInvasion}, {@code PhoreticMites}, {@code AdultAgeing}). {@link
+ * org.undercap.model.ColonyLanes} is the state, for one colony or for many side by side; {@link
+ * org.undercap.model.DayEffects} is all that a keeper or a treatment can do to a colony on a day,
+ * and {@link org.undercap.model.DayFlows} is what happened.
+ *
+ * <p>Numbers of bees, cells and mites are expected values and so real numbers. Hazards are per day:
+ * a hazard {@code h} kills the fraction {@code 1 - exp(-h)}. Nothing here knows treatments, dates
+ * or outputs.
+ */
+package org.undercap.model;

@@ -1,0 +1,85 @@
+package org.undercap.simulation;
+
+import static org.undercap.parameter.ParameterId.START_ADULTS;
+import static org.undercap.parameter.ParameterId.START_HEALTHY_DAYS;
+import static org.undercap.parameter.ParameterId.START_MITES;
+import static org.undercap.parameter.ParameterId.START_MITE_DAYS;
+
+import java.util.Arrays;
+import java.util.List;
+import org.undercap.climate.Climate;
+import org.undercap.climate.SeasonDay;
+import org.undercap.model.ColonyLanes;
+import org.undercap.model.ModelParameters;
+import org.undercap.model.Part;
+import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
+
+/**
+ * The shape of a colony on a day of the year: ages of bees and brood, and the share of the mites
+ * under the cappings.
+ *
+ * <p>A healthy colony is run for two years in the usual weather of the climate until 60 days before
+ * the day; then 10 mites are put on its bees and it is run for the 60 days. {@link
+ * ColonyLanes#scaleTo} and {@link ColonyLanes#scaleMites} bring it to the numbers of a real colony.
+ * (All numbers are parameters named {@code start...}.)
+ */
+public final class StartShape {
+  private static final int FIRST_DAY = 1;
+
+  private StartShape() {}
+
+  /**
+   * The shape on a day of the year.
+   *
+   * @param climate place; its usual weather is used
+   * @param seasonDay day of the 365-day year, 1 to 365
+   * @param parameters one set a colony
+   * @return colonies with few mites, to be scaled
+   * @throws IllegalArgumentException if the day is out of range, or a colony does not live in this
+   *     climate
+   */
+  public static ColonyLanes at(Climate climate, int seasonDay, ModelParameters parameters) {
+    if (seasonDay < 1 || seasonDay > SeasonDay.DAYS) {
+      throw new IllegalArgumentException(
+          "day of the year " + seasonDay + " must be in 1 to " + SeasonDay.DAYS);
+    }
+    ParameterSet first = parameters.first();
+    int miteDays = (int) first.value(START_MITE_DAYS);
+    int healthyDays = (int) first.value(START_HEALTHY_DAYS) + seasonDay - miteDays - FIRST_DAY;
+    if (seasonDay - miteDays < FIRST_DAY) {
+      healthyDays += SeasonDay.DAYS;
+    }
+    ColonyLanes healthy =
+        run(climate, FIRST_DAY, healthyDays, beginning(parameters, first), parameters);
+    for (int lane = 0; lane < healthy.lanes(); lane++) {
+      healthy.addMitesOnBees(lane, first.value(START_MITES));
+    }
+    return run(climate, healthyDays % SeasonDay.DAYS + 1, miteDays, healthy, parameters);
+  }
+
+  private static ColonyLanes beginning(ModelParameters parameters, ParameterSet first) {
+    ColonyLanes colony = ColonyLanes.empty(parameters);
+    double[] stages = new double[(int) first.value(ParameterId.ADULT_LIFE_STAGES)];
+    Arrays.fill(stages, first.value(START_ADULTS) / stages.length);
+    for (int lane = 0; lane < colony.lanes(); lane++) {
+      colony.set(Part.HEALTHY_ADULTS, lane, stages);
+    }
+    return colony;
+  }
+
+  private static ColonyLanes run(
+      Climate climate, int from, int days, ColonyLanes start, ModelParameters parameters) {
+    DailyDrivers drivers = DailyDrivers.ofSeason(climate, from, days, parameters.lanes());
+    Simulator.RunEnd end = new Simulator(parameters, drivers).run(start, List.of(), List.of());
+    for (int lane = 0; lane < parameters.lanes(); lane++) {
+      if (end.lostOn(lane) >= 0) {
+        throw new IllegalArgumentException(
+            "a healthy colony does not live through two years in climate "
+                + climate.id()
+                + " with these parameters");
+      }
+    }
+    return end.colony();
+  }
+}
