@@ -51,23 +51,31 @@ final class Axes {
     g.setTransform(before);
   }
 
-  /** Words of the date axis, below the dates. */
+  /** Words of the date axis, below the dates, as far in the middle as the page allows. */
   static void dateTitle(
-      Graphics2D g, Letters letters, DaySpan span, Hemisphere hemisphere, double plotBottom) {
+      Graphics2D g,
+      Letters letters,
+      DaySpan span,
+      Hemisphere hemisphere,
+      double pageRight,
+      double plotBottom) {
     String words = dates(span, hemisphere);
-    double middle = span.left() + span.width() / 2;
+    double width = letters.text().width(words);
+    double left = Math.min(span.left() + span.width() / 2 - width / 2, pageRight - width);
     double base = plotBottom + TICKS + letters.text().lineHeight() + letters.text().ascent();
     g.setFont(letters.text().font());
     g.setColor(Palette.BLACK);
-    g.drawString(words, (float) (middle - letters.text().width(words) / 2), (float) base);
+    g.drawString(words, (float) left, (float) base);
   }
 
+  /** Names years only where the dates below the plot do not. */
   private static String dates(DaySpan span, Hemisphere hemisphere) {
     String half =
         switch (hemisphere) {
           case NORTH -> "northern hemisphere";
           case SOUTH -> "southern hemisphere";
         };
-    return "date, " + Dates.years(span.first(), span.last()) + " (" + half + ")";
+    String years = DayAxis.showsYears(span) ? "" : ", " + Dates.years(span.first(), span.last());
+    return "date" + years + " (" + half + ")";
   }
 }

@@ -3,6 +3,7 @@ package org.undercap.cli.chart;
 import java.awt.BasicStroke;
 
 /** How a line is broken, so that lines differ without colour. */
+@SuppressWarnings("ImmutableEnumChecker") // the pattern is never handed out
 public enum Dash {
   /** Unbroken. */
   SOLID,

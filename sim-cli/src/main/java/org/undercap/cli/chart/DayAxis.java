@@ -31,14 +31,20 @@ final class DayAxis extends NumberAxis {
 
   /** An axis over these days, with as many dates as fit. */
   static DayAxis over(DaySpan span, Lettering letters) {
-    boolean yearsOnly = span.days() > YEARS_ONLY;
+    boolean yearsOnly = showsYears(span);
     double labelWidth = letters.width(yearsOnly ? "2000" : "30 Aug") + letters.ascent();
     double apart = labelWidth * span.days() / span.width();
     CalendarTicks ticks = new CalendarTicks(span.first(), span.last());
     DayAxis axis =
         new DayAxis(ticks.atLeastApart(yearsOnly ? Math.max(apart, SHORT_YEAR) : apart), yearsOnly);
-    axis.setRange(span.first().toEpochDay(), (double) span.first().toEpochDay() + span.days());
+    double first = span.first().toEpochDay();
+    axis.setRange(first, first + span.days());
     return axis;
+  }
+
+  /** Whether the axis is so long that it shows years instead of dates. */
+  static boolean showsYears(DaySpan span) {
+    return span.days() > YEARS_ONLY;
   }
 
   @Override

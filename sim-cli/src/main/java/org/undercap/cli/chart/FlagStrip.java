@@ -47,6 +47,11 @@ final class FlagStrip {
     this.right = right;
   }
 
+  /** Room between the lowest words and the plot, which the topmost number of its axis touches. */
+  private double base() {
+    return 0.45 * letters.text().ascent();
+  }
+
   /** Whether a pole crosses words because there was no better place. */
   boolean crowded() {
     return crowded;
@@ -62,7 +67,7 @@ final class FlagStrip {
     for (int row = 0; row < rows(); row++) {
       height += rowHeight(row);
     }
-    return placed.isEmpty() ? 0 : height + PAD;
+    return placed.isEmpty() ? 0 : height + base();
   }
 
   /**
@@ -133,7 +138,7 @@ final class FlagStrip {
   }
 
   private double bottomOf(int row, double plotTop) {
-    double bottom = plotTop - PAD;
+    double bottom = plotTop - base();
     for (int lower = 0; lower < row; lower++) {
       bottom -= rowHeight(lower);
     }

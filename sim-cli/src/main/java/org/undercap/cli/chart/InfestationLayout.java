@@ -100,7 +100,7 @@ final class InfestationLayout {
     threshold.ifPresent(line -> drawThreshold(g, line));
     drawNames(g, traces);
     Axes.leftTitle(g, letters, LEFT_TITLE, frame.left(), box);
-    Axes.dateTitle(g, letters, span, hemisphere, box.getMaxY());
+    Axes.dateTitle(g, letters, span, hemisphere, frame.right(), box.getMaxY());
   }
 
   private XYPlot plot() {

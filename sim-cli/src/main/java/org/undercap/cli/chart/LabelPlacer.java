@@ -211,7 +211,7 @@ final class LabelPlacer {
       cost += toOwn;
       for (Trace other : traces) {
         double y = onCurve(other, x);
-        if (other != own && !Double.isNaN(y)) {
+        if (!other.equals(own) && !Double.isNaN(y)) {
           double toOther = distance(box, y);
           cost += Math.max(0, CLEAR - toOther) / 4 + Math.max(0, toOwn - toOther) * 3;
         }

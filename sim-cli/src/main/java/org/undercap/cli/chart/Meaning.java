@@ -3,6 +3,7 @@ package org.undercap.cli.chart;
 import java.awt.Color;
 
 /** What a line, area or band stands for: the same look and the same words in every chart. */
+@SuppressWarnings("ImmutableEnumChecker") // a look never changes
 public enum Meaning {
   /** Phoretic mites. */
   MITES_ON_BEES("mites on bees", "on bees", Palette.VERMILION, Dash.SOLID, Marker.CIRCLE),

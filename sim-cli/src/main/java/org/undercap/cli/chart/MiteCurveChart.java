@@ -126,7 +126,7 @@ public final class MiteCurveChart implements Chart {
       plot.draw(g, true);
       Axes.leftTitle(g, letters, LEFT_TITLE, frame.left(), box);
       Axes.rightTitle(g, letters, RIGHT_TITLE, frame.right(), box);
-      Axes.dateTitle(g, letters, span, hemisphere, box.getMaxY());
+      Axes.dateTitle(g, letters, span, hemisphere, frame.right(), box.getMaxY());
     }
   }
 }

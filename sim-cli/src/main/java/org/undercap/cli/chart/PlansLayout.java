@@ -165,7 +165,7 @@ final class PlansLayout {
         DaySpan days = span.movedTo(span.left() + move);
         rows.get(row).get(column).draw(g, rowTop, box, days, move, mites, lowest);
         if (lowest) {
-          Axes.dateTitle(g, letters, days, hemisphere, box.getMaxY());
+          Axes.dateTitle(g, letters, days, hemisphere, frame.right(), box.getMaxY());
         }
       }
     }

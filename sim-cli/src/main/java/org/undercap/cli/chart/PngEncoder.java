@@ -18,6 +18,10 @@ final class PngEncoder {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
   private static final int TRUE_COLOR = 2;
   private static final int BITS = 8;
+
+  /** The usual level: the best one takes twice the time for files 7 % smaller. */
+  private static final int LEVEL = 6;
+
   private static final double METRES_PER_INCH = 0.0254;
 
   private PngEncoder() {}
@@ -60,7 +64,7 @@ final class PngEncoder {
   /** Rows without filter, which suits flat colours best. */
   private static byte[] pixels(BufferedImage image) throws IOException {
     int width = image.getWidth();
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
+    Deflater deflater = new Deflater(LEVEL);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, 1 << 15)) {
       int[] colors = new int[width];

@@ -1,11 +1,17 @@
 package org.undercap.cli.chart;
 
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.Arguments;
 import org.undercap.climate.Hemisphere;
 
 /** Charts of invented curves: shaped like a season, but not computed by the model. */
@@ -21,6 +27,10 @@ final class InventedCharts {
           "One simulated colony with average weather: true counts can lie well above or below the"
               + " lines.",
           "Mites on bees fall from 900 to 100 during the thymol treatment and to 20 in December.");
+
+  private static final String LONG =
+      "Drone comb cut out every week in spring, a late swarm taken, strips for six weeks after the"
+          + " harvest, and a dribble when the colony has no brood";
 
   private InventedCharts() {}
 
@@ -137,5 +147,67 @@ final class InventedCharts {
       marks.add(mark(year + "-12-12", year + "-12-12", "oxalic dribble"));
     }
     return new PlanCourse(course("Every year the same", 3650, 900, 0.06, marks), marks);
+  }
+
+  /** All kinds of charts in one size, and the odd cases. */
+  static Stream<Arguments> all(ChartStyle style) {
+    List<Arguments> charts = new ArrayList<>();
+    charts.add(arguments(style.name() + " mite curve", miteCurve(style)));
+    charts.add(arguments(style.name() + " plans", plans(style)));
+    charts.add(arguments(style.name() + " infestation", infestation(style)));
+    oddCourses()
+        .forEach(
+            (name, plan) -> {
+              List<PlanCourse> plans = List.of(plan, plan);
+              String end = ", " + name;
+              charts.add(arguments(style.name() + " mite curve" + end, curve(plan, style)));
+              charts.add(arguments(style.name() + " plans" + end, plans(plans, style)));
+              charts.add(arguments(style.name() + " infestation" + end, infestation(plans, style)));
+            });
+    return charts.stream();
+  }
+
+  private static Map<String, PlanCourse> oddCourses() {
+    Map<String, PlanCourse> odd = new LinkedHashMap<>();
+    odd.put("all zero", new PlanCourse(flat("Nothing at all", 100, 0), List.of()));
+    odd.put("one day", new PlanCourse(flat("One day", 1, 5), List.of()));
+    odd.put("two days", new PlanCourse(flat("Two days", 2, 5), List.of()));
+    Course course = course("Lost at once", 300, 900, 0, List.of());
+    odd.put("lost on day 3", new PlanCourse(lostOn(course, 3), thymolAndOxalic()));
+    odd.put("lost on the first day", new PlanCourse(lostOn(course, 0), List.of()));
+    odd.put("lost on the last day", new PlanCourse(lostOn(course, 299), thymolAndOxalic()));
+    odd.put("ten years", tenYears());
+    odd.put("crowded marks", new PlanCourse(course, crowdedMarks()));
+    odd.put("long words", new PlanCourse(course(LONG, 300, 900, 0, List.of()), longMarks()));
+    return odd;
+  }
+
+  private static List<Mark> crowdedMarks() {
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      LocalDate day = START.plusDays(100 + 3L * i);
+      marks.add(new Mark(day, day.plusDays(1), "measure number " + i));
+    }
+    return marks;
+  }
+
+  private static List<Mark> longMarks() {
+    return List.of(
+        mark("2026-07-02", "2026-07-09", LONG),
+        mark("2026-12-02", "2027-01-09", LONG + " again"),
+        mark("2027-04-20", "2027-04-26", "Varroabehandlungsdurchfuehrungsbestimmungsunterlagen"));
+  }
+
+  static Chart curve(PlanCourse plan, ChartStyle style) {
+    return MiteCurveChart.of(plan, TEXT, Hemisphere.SOUTH, style);
+  }
+
+  static Chart plans(List<PlanCourse> plans, ChartStyle style) {
+    return PlansChart.of(plans, TEXT, Hemisphere.SOUTH, style);
+  }
+
+  static Chart infestation(List<PlanCourse> plans, ChartStyle style) {
+    List<Course> courses = plans.stream().map(PlanCourse::course).toList();
+    return InfestationChart.of(courses, Optional.empty(), TEXT, Hemisphere.SOUTH, style);
   }
 }
