@@ -18,7 +18,7 @@ import org.undercap.scenario.Scenario;
  */
 class GarbledScenariosTest {
 
-  private static final int ROUNDS = 3000;
+  private static final int ROUNDS = 1000;
   private static final String PIECES =
       "\t\n :-,{}[]\"'#&*!|>%@`?~\\.0123456789eEnNaA\u00e4\u2028\0";
 
