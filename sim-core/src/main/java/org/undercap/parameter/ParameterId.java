@@ -57,9 +57,9 @@ public enum ParameterId {
   /** Stages of the chain that makes the spread of adult life (stages). */
   ADULT_LIFE_STAGES("adult.life.stages", Domain.COUNT),
   /** Ageing speed without brood and flight (per day). */
-  AGEING_MINIMUM("ageing.minimum", Domain.NOT_NEGATIVE),
+  AGEING_MINIMUM("ageing.minimum", Domain.FRACTION),
   /** Part of the further ageing that goes with brood rather than flight (ratio). */
-  AGEING_BROOD_WEIGHT("ageing.broodWeight", Domain.NOT_NEGATIVE),
+  AGEING_BROOD_WEIGHT("ageing.broodWeight", Domain.FRACTION),
   /** Open larvae per adult at which the brood index is 1 (open larvae per adult). */
   AGEING_BROOD_INDEX_FULL("ageing.broodIndexFull", Domain.POSITIVE),
   /** Day temperature at which flight begins (C). */
@@ -144,6 +144,18 @@ public enum ParameterId {
   WINTER_BEES_LAYING_SHARE("winterBees.layingShare", Domain.FRACTION),
   /** Time before that in which winter bees emerge (days). */
   WINTER_BEES_DAYS("winterBees.days", Domain.WHOLE),
+  /** First day of winter bee rearing where laying never falls low (day of the northern year). */
+  WINTER_BEES_DEFAULT_FROM("winterBees.defaultFrom", Domain.WHOLE),
+  /** Last day of winter bee rearing where laying never falls low (day of the northern year). */
+  WINTER_BEES_DEFAULT_UNTIL("winterBees.defaultUntil", Domain.WHOLE),
+  /** Days of winter bee rearing that must be left to be looked at (days). */
+  WINTER_BEES_LEAST("winterBees.least", Domain.WHOLE),
+  /** Midwinter (day of the northern year). */
+  SEASON_MIDWINTER("season.midwinter", Domain.WHOLE),
+  /** End of winter (day of the northern year). */
+  SEASON_END_OF_WINTER("season.endOfWinter", Domain.WHOLE),
+  /** Limit where the user names none (mites per 100 bees). */
+  THRESHOLD_USUAL("threshold.usual", Domain.POSITIVE),
   /** Winter loss of colonies without mites (fraction). */
   WINTER_RISK_BACKGROUND("winterRisk.background", Domain.FRACTION),
   /** October infestation at which half of the other colonies are lost (mites per 100 bees). */
