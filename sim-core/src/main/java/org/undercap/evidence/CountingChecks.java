@@ -41,7 +41,8 @@ final class CountingChecks {
       LocalDate last = month.plusMonths(1).minusDays(1);
       double mites = course.sum(month, last, course.table()::mites);
       double falling = course.sum(month, last, course.table()::miteFall);
-      findings.judge(month.getMonth().getDisplayName(TextStyle.FULL, Locale.ROOT), mites / falling);
+      findings.judge(
+          month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH), mites / falling);
     }
     findings.remark("untreated from 1 March on; nothing arrives");
   }
