@@ -98,6 +98,8 @@ public enum ParameterId {
   COUNT_RECOVERY_ROLL("count.recovery.roll", Domain.FRACTION),
   /** Share of the falling mites that a board catches (fraction). */
   COUNT_CAPTURE_BOARD("count.capture.board", Domain.FRACTION),
+  /** Area of comb that keepers call a hand (dm2). */
+  HAND_AREA("hand.area", Domain.POSITIVE),
   /** Adults below which a colony is lost on a cold day (adults). */
   LOST_ADULTS_COLD("lost.adultsCold", Domain.NOT_NEGATIVE),
   /** Adults below which a colony is lost on any day (adults). */
