@@ -29,16 +29,19 @@ final class PhoreticMites {
     double[] kill = effects.hazardOnBees;
     double[] arriving = season.arriving;
     double[] phoretic = colony.phoretic;
+    double[] broodless = deathBroodless;
+    double[] broodNest = deathBroodNest;
+    System.arraycopy(arriving, 0, arrived, 0, arrived.length);
     for (int lane = 0; lane < phoretic.length; lane++) {
-      double mu =
-          deathBroodless[lane] + (deathBroodNest[lane] - deathBroodless[lane]) * broodIndex[lane];
-      double hazard = mu + kill[lane];
+      double mu = broodless[lane] + (broodNest[lane] - broodless[lane]) * broodIndex[lane];
+      natural[lane] = mu / Math.max(mu + kill[lane], Double.MIN_NORMAL);
+      killed[lane] = Hazard.fraction(mu + kill[lane]);
+    }
+    for (int lane = 0; lane < phoretic.length; lane++) {
       double mites = phoretic[lane] + returned[lane] + arriving[lane];
-      double dead = mites * Hazard.fraction(hazard);
-      double byThemselves = hazard > 0 ? dead * (mu / hazard) : 0.0;
-      arrived[lane] = arriving[lane];
-      natural[lane] = byThemselves;
-      killed[lane] = dead - byThemselves;
+      double dead = mites * killed[lane];
+      natural[lane] *= dead;
+      killed[lane] = dead - natural[lane];
       phoretic[lane] = mites - dead;
     }
   }

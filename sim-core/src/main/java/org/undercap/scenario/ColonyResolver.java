@@ -14,6 +14,7 @@ final class ColonyResolver {
 
   private static final String BEES = "colony.bees";
   private static final String BROOD = "colony.brood";
+  private static final String FRAME = "colony.frame";
   private static final double CM2_PER_DM2 = 100;
   private static final double USUAL_FRAMES_PER_BOX = 10;
   private static final double GOOD_QUEEN = 1;
@@ -129,7 +130,7 @@ final class ColonyResolver {
   }
 
   private Optional<FrameType> frame(String field, Written<?> written) {
-    if (colony.frame().isEmpty()) {
+    if (colony.frame().isEmpty() && !problems.concern(FRAME)) {
       problems.add(
           written.place(),
           field,

@@ -3,6 +3,8 @@ package org.undercap.scenario;
 /** What a number in a scenario file may be. */
 public record InputLimit(String field, double low, double high, boolean whole, String unit) {
 
+  private static final String NO_UNIT = "-";
+
   /**
    * Checks the range.
    *
@@ -10,7 +12,7 @@ public record InputLimit(String field, double low, double high, boolean whole, S
    * @param low least number accepted (in {@code unit})
    * @param high greatest number accepted (in {@code unit})
    * @param whole whether only whole numbers make sense
-   * @param unit the unit
+   * @param unit the unit, {@code -} for ratios and the like
    * @throws IllegalArgumentException if low is above high or one is not finite
    */
   public InputLimit {
@@ -29,11 +31,10 @@ public record InputLimit(String field, double low, double high, boolean whole, S
   public double check(double value) throws BadValueException {
     if (!(value >= low && value <= high)) {
       throw new BadValueException(
-          Quantities.format(value) + " " + unit + " is outside what is accepted: " + range(), "");
+          with(Quantities.format(value)) + " is outside what is accepted: " + range(), "");
     }
     if (whole && value != StrictMath.rint(value)) {
-      throw new BadValueException(
-          Quantities.format(value) + " " + unit + " must be a whole number", "");
+      throw new BadValueException(with(Quantities.format(value)) + " must be a whole number", "");
     }
     return value;
   }
@@ -44,6 +45,10 @@ public record InputLimit(String field, double low, double high, boolean whole, S
    * @return for example {@code 500 to 150000 bees}
    */
   public String range() {
-    return Quantities.format(low) + " to " + Quantities.format(high) + " " + unit;
+    return with(Quantities.format(low) + " to " + Quantities.format(high));
+  }
+
+  private String with(String numbers) {
+    return unit.equals(NO_UNIT) ? numbers : numbers + " " + unit;
   }
 }

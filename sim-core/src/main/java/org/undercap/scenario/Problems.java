@@ -44,6 +44,16 @@ public final class Problems {
   }
 
   /**
+   * Whether something is wrong with a field.
+   *
+   * @param field the field, as in {@code colony.frame}
+   * @return true if a problem names it
+   */
+  public boolean concern(String field) {
+    return found.stream().anyMatch(problem -> problem.field().equals(field));
+  }
+
+  /**
    * All problems in the order of the file, each once.
    *
    * @return an unmodifiable list

@@ -17,7 +17,8 @@ public final class Quantities {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]{1,4})?");
   private static final Pattern MEASURED =
-      Pattern.compile("([+-]?[0-9.][0-9.,_']*(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
+      Pattern.compile(
+          "([+-]?(?:[0-9]|\\.[0-9])[0-9.,_']*(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
   private static final Pattern GROUPED = Pattern.compile("[1-9][0-9]{0,2}(?:[,_'][0-9]{3})+");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9]+,[0-9]+");
   private static final Pattern LEADING_ZERO = Pattern.compile("[+-]?0[0-9]+(?:\\.[0-9]+)?");
@@ -30,6 +31,7 @@ public final class Quantities {
   private static final UnitWords<Temperature> TEMPERATURES =
       UnitWords.<Temperature>named("15 C or 59 F")
           .plain(Temperature.CELSIUS)
+          .negative()
           .unit(Temperature.CELSIUS, "C", "c", "\u00b0C", "\u00b0c", "celsius", "Celsius")
           .unit(Temperature.FAHRENHEIT, "F", "f", "\u00b0F", "\u00b0f", "fahrenheit", "Fahrenheit");
   private static final UnitWords<Boolean> SHARES =

@@ -91,6 +91,12 @@ public final class ScenarioResolver {
   }
 
   private record RunDays(LocalDate start, LocalDate end) {
+    /** Syrup that was fed shortly before the run still acts in it. */
+    RunDays withWeeksBefore() {
+      InputLimit before = InputLimits.shipped().get("feeding.before");
+      return new RunDays(start.minusDays((long) before.high()), end);
+    }
+
     boolean contains(LocalDate date) {
       return !date.isBefore(start) && !date.isAfter(end);
     }
@@ -142,8 +148,8 @@ public final class ScenarioResolver {
       }
     }
     for (WrittenPeriod period : written.feeding()) {
-      checkDate(run, "feeding.from", period.from());
-      checkDate(run, "feeding.until", period.until());
+      checkDate(run.withWeeksBefore(), "feeding.from", period.from());
+      checkDate(run.withWeeksBefore(), "feeding.until", period.until());
     }
     written.mites().ifPresent(mites -> checkCounts(run, mites));
   }
@@ -155,7 +161,7 @@ public final class ScenarioResolver {
     problems.add(
         date.place(),
         field,
-        date.value() + " lies outside the run, which lasts from " + run.start + " to " + run.end,
+        date.text() + " lies outside what is accepted: " + run.start + " to " + run.end,
         "the run begins on colony.date and ends on horizon");
     return false;
   }

@@ -12,6 +12,7 @@ final class UnitWords<U> {
   private final String example;
   private final Map<String, U> words = new LinkedHashMap<>();
   private Optional<U> plain = Optional.empty();
+  private boolean negative;
 
   private UnitWords(String example) {
     this.example = example;
@@ -28,6 +29,12 @@ final class UnitWords<U> {
     return this;
   }
 
+  /** Accepts numbers below 0. */
+  UnitWords<U> negative() {
+    negative = true;
+    return this;
+  }
+
   /** Accepts words for a unit, in lower case unless case matters. */
   UnitWords<U> unit(U unit, String... accepted) {
     for (String word : accepted) {
@@ -40,6 +47,9 @@ final class UnitWords<U> {
   Amount<U> parse(String text) throws BadValueException {
     String[] parts = Quantities.split(text, example);
     double number = Quantities.number(parts[0]);
+    if (number < 0 && !negative) {
+      throw new BadValueException(Quantities.quote(text) + " must not be negative", "");
+    }
     if (parts[1].isEmpty()) {
       return new Amount<>(
           number,

@@ -91,6 +91,8 @@ public sealed interface Response {
    * @param exponent steepness n
    */
   record Hill(double largest, double full, double half, double exponent) implements Response {
+    private static final int LARGEST_PRODUCT = 16;
+
     /**
      * Checks the numbers.
      *
@@ -114,8 +116,20 @@ public sealed interface Response {
 
     @Override
     public double relative(double amount) {
-      double c = StrictMath.pow(full * amount, exponent);
-      return c / (c + StrictMath.pow(half, exponent));
+      double odds = power(full * amount / half);
+      return odds / (odds + 1);
+    }
+
+    /** Products where the exponent is a small whole number, so that it is fast. */
+    private double power(double base) {
+      if (exponent != (int) exponent || exponent > LARGEST_PRODUCT) {
+        return StrictMath.pow(base, exponent);
+      }
+      double product = base;
+      for (int i = 1; i < exponent; i++) {
+        product *= base;
+      }
+      return product;
     }
   }
 }

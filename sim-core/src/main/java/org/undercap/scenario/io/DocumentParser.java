@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
@@ -20,7 +19,6 @@ import java.util.Optional;
 import org.undercap.scenario.Place;
 import org.undercap.scenario.Problems;
 import org.undercap.scenario.Quantities;
-import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
@@ -148,23 +146,11 @@ final class DocumentParser {
 
   private void addSyntaxError(JsonProcessingException e) {
     Place place = e.getLocation() == null ? Place.of(name) : placeOf(e.getLocation());
-    String message = e.getOriginalMessage().lines().findFirst().orElse("");
-    String hint = "";
-    if (e.getCause() instanceof MarkedYAMLException marked) {
-      Mark mark = marked.getProblemMark();
-      place = new Place(name, mark.getLine() + 1, mark.getColumn() + 1);
-      message = marked.getProblem().lines().findFirst().orElse("");
-      if (message.contains("\\t(TAB)")) {
-        message = "a tab at the beginning of a line";
-        hint = "indent with spaces, not with tabs";
-      } else if (message.contains("mapping values are not allowed")) {
-        message = "a second colon on this line, or wrong indentation";
-        hint = "indent the lines of a part equally; put text with a colon into quotes";
-      }
-    } else if (e instanceof JsonEOFException) {
-      message = "the file ends before a bracket or quotation mark is closed";
-    }
-    problems.add(place, "", "this is not valid " + (json ? "JSON: " : "YAML: ") + message, hint);
+    SyntaxError error =
+        e.getCause() instanceof MarkedYAMLException marked
+            ? SyntaxError.ofYaml(marked, name)
+            : SyntaxError.ofJson(e, place);
+    problems.add(error.place(), "", error.message(), error.hint());
   }
 
   private Place placeOf(JsonParser tokens) {

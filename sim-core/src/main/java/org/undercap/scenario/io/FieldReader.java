@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.undercap.internal.Nearest;
 import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.InputLimits;
 import org.undercap.scenario.Lookup;
@@ -26,6 +27,7 @@ final class FieldReader {
   private final Problems problems;
   private final KeyListener listener;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> missing = new LinkedHashSet<>();
 
   /**
    * Prepares to read a map.
@@ -89,11 +91,11 @@ final class FieldReader {
     asked.addAll(List.of(keys));
   }
 
-  /** Notes each key that is not given but must be. */
+  /** Has {@link #done} note each of these keys that is not given. */
   void require(String... keys) {
     for (String key : keys) {
       if (!has(key)) {
-        problems.add(place(), field(key), "is missing", "");
+        missing.add(key);
       }
     }
   }
@@ -192,22 +194,28 @@ final class FieldReader {
     return node.entries().get(key).keyPlace();
   }
 
-  /** Notes the keys that are given but were never asked for. */
+  /** Notes the keys that are given but were never asked for, and those that are missing. */
   void done() {
     for (String key : node.entries().keySet()) {
       if (!asked.contains(key)) {
         addUnknown(key);
       }
     }
+    for (String key : missing) {
+      problems.add(place(), field(key), "is missing", "");
+    }
   }
 
+  /** A key that was probably meant to be a missing one is not told twice. */
   private void addUnknown(String key) {
     String message = "unknown key " + Quantities.quote(key);
     int colon = key.indexOf(':');
     if (colon > 0 && asked.contains(key.substring(0, colon))) {
+      missing.remove(key.substring(0, colon));
       problems.add(keyPlace(key), path, message, "put a space behind the colon");
       return;
     }
+    Nearest.to(key, asked).ifPresent(missing::remove);
     problems.add(
         keyPlace(key),
         path,

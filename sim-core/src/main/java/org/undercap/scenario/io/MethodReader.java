@@ -30,6 +30,7 @@ final class MethodReader {
 
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");
   private static final int LONGEST_TEXT = 400;
+  private static final String NO_CLASS = "none";
 
   private final MethodCatalogue shipped;
   private final ProfileText profiles;
@@ -58,11 +59,12 @@ final class MethodReader {
     return Lookup.find("treatment", id, this::known, ids());
   }
 
-  /** The classes of substances of all methods. */
+  /** The classes of substances of all methods to which mites can be resistant. */
   Set<String> substanceClasses() {
     Set<String> classes = new LinkedHashSet<>();
     shipped.all().forEach(method -> classes.add(method.substanceClass()));
     own.forEach(written -> classes.add(written.value().substanceClass()));
+    classes.remove(NO_CLASS);
     return classes;
   }
 

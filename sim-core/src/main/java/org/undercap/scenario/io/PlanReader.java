@@ -136,7 +136,7 @@ final class PlanReader {
     Written<LocalDate> last =
         repetitions.times == 1
             ? first
-            : new Written<>(date, date.toString(), step.placeOf("times"));
+            : new Written<>(date, "the last repetition on " + date, step.placeOf("times"));
     return new WrittenStep(first, last, steps);
   }
 
