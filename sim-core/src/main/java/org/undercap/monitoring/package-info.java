@@ -8,7 +8,7 @@
  * tells how much a count can say by itself.
  *
  * <p>Did a treatment work? {@link org.undercap.monitoring.Efficacy} reckons it from counts before
- * and after, {@link org.undercap.monitoring.PoorResult} ranks what may lie behind a poor result, and
- * {@link org.undercap.monitoring.Recheck} tells beforehand which count would be good news.
+ * and after, {@link org.undercap.monitoring.PoorResult} ranks what may lie behind a poor result,
+ * and {@link org.undercap.monitoring.Recheck} tells beforehand which count would be good news.
  */
 package org.undercap.monitoring;
