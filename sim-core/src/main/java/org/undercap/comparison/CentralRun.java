@@ -30,7 +30,8 @@ public record CentralRun(Plan plan, DailyTable table) {
    * @param mites all mites on the first day (mites), at least 0
    * @param plans the plans, each with the feeding of the scenario
    * @return one run for each plan, in their order
-   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the facts
+   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
+   *     facts
    */
   public static List<CentralRun> of(Scenario scenario, double mites, List<Plan> plans) {
     Setting setting = new Setting(scenario, mites);
@@ -47,7 +48,8 @@ public record CentralRun(Plan plan, DailyTable table) {
    * @return chains of intermediate values; empty if nothing acted on that day
    * @throws IllegalArgumentException if the day lies outside the run
    */
-  public static List<Explanation> explain(Scenario scenario, double mites, Plan plan, LocalDate date) {
+  public static List<Explanation> explain(
+      Scenario scenario, double mites, Plan plan, LocalDate date) {
     long index = ChronoUnit.DAYS.between(scenario.start(), date);
     if (index < 0 || index >= scenario.days()) {
       throw new IllegalArgumentException(
@@ -71,7 +73,8 @@ public record CentralRun(Plan plan, DailyTable table) {
       start.setQueenQuality(0, scenario.hive().queenQuality());
       start.scaleTo(0, scenario.hive().bees(), scenario.hive().broodCells(), mites);
       drivers =
-          DailyDrivers.of(scenario.climate(), scenario.start(), scenario.days(), scenario::arrivalsOn, 1);
+          DailyDrivers.of(
+              scenario.climate(), scenario.start(), scenario.days(), scenario::arrivalsOn, 1);
       simulator = new Simulator(parameters, drivers);
     }
 

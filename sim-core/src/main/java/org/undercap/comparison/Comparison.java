@@ -12,8 +12,8 @@ import org.undercap.ensemble.SeasonDates;
 import org.undercap.scenario.Scenario;
 
 /**
- * All plans of a scenario held against each other. Plans are ranked by harm to winter bees, never by the mites left in winter
- * alone: a late treatment leaves few mites and ruined bees.
+ * All plans of a scenario held against each other. Plans are ranked by harm to winter bees, never
+ * by the mites left in winter alone: a late treatment leaves few mites and ruined bees.
  *
  * @param scenario what was asked
  * @param settings members and seed
@@ -46,7 +46,12 @@ public record Comparison(
     ranking = List.copyOf(ranking);
     if (runs.size() != results.size() || ranking.size() != results.size()) {
       throw new IllegalArgumentException(
-          runs.size() + " runs, " + results.size() + " results and " + ranking.size() + " ranks differ");
+          runs.size()
+              + " runs, "
+              + results.size()
+              + " results and "
+              + ranking.size()
+              + " ranks differ");
     }
   }
 
@@ -59,10 +64,15 @@ public record Comparison(
    * @param settings members, seed and threads
    * @param progress told the number of members done, from any thread, in any order
    * @return the comparison
-   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the facts
+   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
+   *     facts
    */
   public static Comparison of(
-      Scenario scenario, double mites, MiteBelief belief, EnsembleSettings settings, IntConsumer progress) {
+      Scenario scenario,
+      double mites,
+      MiteBelief belief,
+      EnsembleSettings settings,
+      IntConsumer progress) {
     List<CentralRun> runs = CentralRun.of(scenario, mites, scenario.plans());
     Ensemble ensemble = new Ensemble(scenario, belief, settings);
     List<PlanResult> results = ensemble.run(scenario.plans(), progress);
@@ -70,7 +80,8 @@ public record Comparison(
   }
 
   /**
-   * How often a plan harms winter bees less than another. Both met the same draws in each member; a tie counts half.
+   * How often a plan harms winter bees less than another. Both met the same draws in each member; a
+   * tie counts half.
    *
    * @param plan place of a plan in the scenario
    * @param other place of another
@@ -102,7 +113,8 @@ public record Comparison(
    */
   public boolean tells(Outcome outcome) {
     return switch (outcome) {
-      case WEAKENED_AT_MIDWINTER, MITES_AT_MIDWINTER, DAYS_ABOVE_AFTER_MIDWINTER -> dates.midwinter().isPresent();
+      case WEAKENED_AT_MIDWINTER, MITES_AT_MIDWINTER, DAYS_ABOVE_AFTER_MIDWINTER ->
+          dates.midwinter().isPresent();
       case BEES_AFTER_WINTER -> dates.endOfWinter().isPresent();
       case MITES_PER_100_SECOND -> dates.countDates().size() > 1;
       case MITES_PER_100_LAST -> dates.countDates().size() > 2;

@@ -7,8 +7,9 @@ import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
 
 /**
- * The order of plans: the least harm to winter bees first. Plans whose harm differs by less than anyone could see in a hive are
- * ordered by the bees that are weakened at midwinter, then by the mites left at the end.
+ * The order of plans: the least harm to winter bees first. Plans whose harm differs by less than
+ * anyone could see in a hive are ordered by the bees that are weakened at midwinter, then by the
+ * mites left at the end.
  */
 final class Ranking {
   /** What harm to winter bees means. */
@@ -26,7 +27,8 @@ final class Ranking {
         .sorted(
             byHarm
                 .thenComparingLong(plan -> steps(results.get(plan), Outcome.WEAKENED_AT_MIDWINTER))
-                .thenComparingDouble(plan -> results.get(plan).outcomes().median(Outcome.MITES_AT_END)))
+                .thenComparingDouble(
+                    plan -> results.get(plan).outcomes().median(Outcome.MITES_AT_END)))
         .toList();
   }
 

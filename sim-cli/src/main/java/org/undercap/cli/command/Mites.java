@@ -24,6 +24,7 @@ final class Mites {
     return estimate.orElseThrow(
         () ->
             new InvalidFileException(
-                scenario.name() + ": error: mites.counts: these counts cannot tell how many mites are in the colony"));
+                scenario.name()
+                    + ": error: mites.counts: these counts cannot tell how many mites are in the colony"));
   }
 }
