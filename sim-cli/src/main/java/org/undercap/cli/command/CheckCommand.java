@@ -31,7 +31,9 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "SCENARIO", description = "The files to check.")
   private List<Path> files;
 
-  @Option(names = "--assumptions", description = "Show also what is assumed where a file does not say.")
+  @Option(
+      names = "--assumptions",
+      description = "Show also what is assumed where a file does not say.")
   private boolean assumptions;
 
   @Override
@@ -54,7 +56,16 @@ final class CheckCommand implements Callable<Integer> {
     int plans = scenario.plans().size() - 1;
     String count = plans == 1 ? "1 plan" : plans + " plans";
     out.print(
-        file + ": good: " + scenario.name() + ", " + count + ", " + scenario.start() + " to " + scenario.end() + "\n");
+        file
+            + ": good: "
+            + scenario.name()
+            + ", "
+            + count
+            + ", "
+            + scenario.start()
+            + " to "
+            + scenario.end()
+            + "\n");
     if (assumptions) {
       for (Assumption assumption : scenario.assumptions()) {
         out.print("  " + assumption.field() + ": " + assumption.text() + "\n");

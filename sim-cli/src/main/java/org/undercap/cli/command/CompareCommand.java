@@ -10,7 +10,6 @@ import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
-import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.report.ComparisonFiles;
 import org.undercap.cli.report.ComparisonJson;
@@ -45,7 +44,7 @@ final class CompareCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Scenario scenario = scenarios.read();
-    OutputFolder folder = output.folder().orElseGet(this::usualFolder);
+    OutputFolder folder = output.folderOr(Path.of(scenarios.stem() + "-comparison"));
     double mites = Mites.of(scenario);
     Comparison comparison =
         Comparison.of(scenario, mites, MiteBelief.known(mites), ensemble.settings(), members -> {});
@@ -54,7 +53,7 @@ final class CompareCommand implements Callable<Integer> {
       ComparisonJson.write(document, comparison, mites);
       out.print(document);
       out.flush();
-      if (output.folder().isEmpty()) {
+      if (!output.named()) {
         return ExitCodes.DONE;
       }
     } else {
@@ -62,13 +61,11 @@ final class CompareCommand implements Callable<Integer> {
       out.flush();
     }
     new ComparisonFiles(comparison, mites, ChartStyle.A4, output.svg()).write(folder, err);
-    err.print("next: look at " + folder.path().resolve("plans.png") + ", then count again after the treatment\n");
+    err.print(
+        "next: look at "
+            + folder.path().resolve("plans.png")
+            + ", then count again after the treatment\n");
     err.flush();
     return ExitCodes.DONE;
-  }
-
-  /** A folder named by the program holds its own results only, so it may replace them. */
-  private OutputFolder usualFolder() {
-    return new OutputFolder(Path.of(scenarios.stem() + "-comparison"), IfExists.OVERWRITE);
   }
 }

@@ -31,11 +31,15 @@ import picocli.CommandLine.Spec;
       " 4:a check that was asked for says no"
     },
     subcommands = {
+      CompareCommand.class,
+      SimulateCommand.class,
+      CheckCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,
       ThresholdsCommand.class,
       ParametersCommand.class,
       SourcesCommand.class,
+      SchemaCommand.class,
       HelpCommand.class,
       GenerateCompletion.class
     })

@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
 /** Prints the JSON Schema of scenario files. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema of scenario files, for editors that complete and check them.",
+    description =
+        "Prints the JSON Schema of scenario files, for editors that complete and check them.",
     footerHeading = "%nExamples:%n",
     footer = "  undercap schema > scenario.schema.json")
 final class SchemaCommand implements Callable<Integer> {

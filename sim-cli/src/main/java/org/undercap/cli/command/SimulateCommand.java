@@ -53,7 +53,8 @@ final class SimulateCommand implements Callable<Integer> {
   @Option(
       names = "--trace",
       paramLabel = "FILE",
-      description = "Write the daily table of the plan at full precision to this new file; needs --plan if there are several.")
+      description =
+          "Write the daily table of the plan at full precision to this new file; needs --plan if there are several.")
   private Path trace;
 
   @Option(
@@ -65,7 +66,8 @@ final class SimulateCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Scenario scenario = scenarios.read();
-    List<Plan> plans = planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
+    List<Plan> plans =
+        planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
     Plan traced = trace == null ? null : traced(scenario, plans);
     double mites = Mites.of(scenario);
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
@@ -96,7 +98,12 @@ final class SimulateCommand implements Callable<Integer> {
   private void explain(PrintWriter out, Scenario scenario, double mites, List<Plan> plans) {
     if (explained.isBefore(scenario.start()) || explained.isAfter(scenario.end())) {
       throw new UsageException(
-          "--explain " + explained + " must lie in the run, " + scenario.start() + " to " + scenario.end());
+          "--explain "
+              + explained
+              + " must lie in the run, "
+              + scenario.start()
+              + " to "
+              + scenario.end());
     }
     for (Plan plan : plans) {
       out.print(plan.name() + ", " + explained + "\n");
@@ -118,7 +125,8 @@ final class SimulateCommand implements Callable<Integer> {
     }
   }
 
-  private void write(OutputFolder folder, Scenario scenario, List<CentralRun> runs, PrintWriter err) {
+  private void write(
+      OutputFolder folder, Scenario scenario, List<CentralRun> runs, PrintWriter err) {
     ChartFiles charts = new ChartFiles(output.svg());
     RunCharts drawings = new RunCharts(scenario, ChartStyle.A4);
     for (CentralRun run : runs) {
@@ -133,9 +141,12 @@ final class SimulateCommand implements Callable<Integer> {
     }
   }
 
-  /** A name of a plan as a part of the name of a file; the number keeps names apart that look alike. */
+  /**
+   * A name of a plan as a part of the name of a file; the number keeps names apart that look alike.
+   */
   private static String slug(String name, int number) {
-    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    String plain =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     String shortened = plain.length() > 40 ? plain.substring(0, 40) : plain;
     return (number + 1) + (shortened.isEmpty() ? "" : "-" + shortened);
   }

@@ -9,13 +9,15 @@ public final class EnsembleOptions {
   @Option(
       names = "--members",
       paramLabel = "N",
-      description = "Runs for each plan, which differ in all that is not known (default: ${DEFAULT-VALUE}).")
+      description =
+          "Runs for each plan, which differ in all that is not known (default: ${DEFAULT-VALUE}).")
   private int members = EnsembleSettings.USUAL_MEMBERS;
 
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "Start of the random draws; the same seed gives the same results (default: ${DEFAULT-VALUE}).")
+      description =
+          "Start of the random draws; the same seed gives the same results (default: ${DEFAULT-VALUE}).")
   private long seed = EnsembleSettings.USUAL_SEED;
 
   @Option(
@@ -35,7 +37,8 @@ public final class EnsembleOptions {
    */
   public EnsembleSettings settings() {
     try {
-      return new EnsembleSettings(members, seed, threads == 0 ? Runtime.getRuntime().availableProcessors() : threads);
+      return new EnsembleSettings(
+          members, seed, threads == 0 ? Runtime.getRuntime().availableProcessors() : threads);
     } catch (IllegalArgumentException e) {
       throw new UsageException(e.getMessage());
     }

@@ -40,9 +40,8 @@ public final class OutputOptions {
    * @throws UsageException if another of these options was given without a folder
    */
   public Optional<OutputFolder> folder() {
-    if (folder == null && (ifExists != null || svg)) {
-      throw new UsageException(
-          (svg ? "--svg" : "--if-exists") + " needs a folder to write to: give --out=DIR too");
+    if (folder == null && svg) {
+      throw new UsageException("--svg needs a folder to write to: give --out=DIR too");
     }
     return Optional.ofNullable(folder)
         .map(path -> new OutputFolder(path, ifExists == null ? IfExists.ERROR : ifExists));
@@ -55,6 +54,36 @@ public final class OutputOptions {
    */
   public boolean svg() {
     return svg;
+  }
+
+  /**
+   * The folder to write to, for commands that always write. A folder that the program itself names
+   * holds its own results only, so they may be replaced.
+   *
+   * @param usual the folder unless the user names one
+   * @return the folder
+   */
+  public OutputFolder folderOr(Path usual) {
+    IfExists unsaid = folder == null ? IfExists.OVERWRITE : IfExists.ERROR;
+    return new OutputFolder(folder == null ? usual : folder, ifExists == null ? unsaid : ifExists);
+  }
+
+  /**
+   * Whether the user named a folder.
+   *
+   * @return true if so
+   */
+  public boolean named() {
+    return folder != null;
+  }
+
+  /**
+   * What to do with files that exist already, where a command names single files.
+   *
+   * @return the choice; empty if the user named none
+   */
+  public Optional<IfExists> ifExists() {
+    return Optional.ofNullable(ifExists);
   }
 
   private static final class ToIfExists implements ITypeConverter<IfExists> {

@@ -15,7 +15,9 @@ import picocli.CommandLine.Parameters;
 
 /** The scenario file that a command works on. */
 public final class ScenarioOptions {
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario file (YAML, or JSON if its name ends in .json).")
+  @Parameters(
+      paramLabel = "SCENARIO",
+      description = "The scenario file (YAML, or JSON if its name ends in .json).")
   private Path file;
 
   /** Creates the options. */
@@ -49,7 +51,9 @@ public final class ScenarioOptions {
    */
   public Scenario read() {
     Reading<Scenario> reading = ScenarioReader.read(file);
-    return reading.value().orElseThrow(() -> new InvalidFileException(problems(reading.problems())));
+    return reading
+        .value()
+        .orElseThrow(() -> new InvalidFileException(problems(reading.problems())));
   }
 
   /**
@@ -81,6 +85,8 @@ public final class ScenarioOptions {
                     "there is no plan '"
                         + name
                         + "'; this scenario has: "
-                        + scenario.plans().stream().map(Plan::name).collect(Collectors.joining(", "))));
+                        + scenario.plans().stream()
+                            .map(Plan::name)
+                            .collect(Collectors.joining(", "))));
   }
 }

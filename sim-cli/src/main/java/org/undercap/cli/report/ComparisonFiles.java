@@ -9,7 +9,10 @@ import org.undercap.cli.output.OutputFolder;
 import org.undercap.comparison.CentralRun;
 import org.undercap.comparison.Comparison;
 
-/** The files of a comparison: charts, tables, one JSON document and a page in Markdown that shows them. */
+/**
+ * The files of a comparison: charts, tables, one JSON document and a page in Markdown that shows
+ * them.
+ */
 public final class ComparisonFiles {
   private static final String DAILY = "daily.csv";
   private static final String BANDS = "bands.csv";
@@ -61,9 +64,11 @@ public final class ComparisonFiles {
       charts.write(files);
       files.text(OUTCOMES, writer -> OutcomesCsv.write(writer, comparison));
       files.text(DAILY, writer -> DailyCsv.runs(writer, comparison.runs()));
-      files.text(BANDS, writer -> DailyCsv.bands(writer, comparison.scenario(), comparison.results()));
+      files.text(
+          BANDS, writer -> DailyCsv.bands(writer, comparison.scenario(), comparison.results()));
       files.text(JSON, writer -> ComparisonJson.write(writer, comparison, mites));
-      files.text(PAGE, writer -> writer.write(ComparisonMarkdown.of(comparison, mites, charts.names())));
+      files.text(
+          PAGE, writer -> writer.write(ComparisonMarkdown.of(comparison, mites, charts.names())));
       files.publish(err);
     }
   }

@@ -39,7 +39,9 @@ public final class ComparisonJson {
               .text("start", scenario.start().toString())
               .text("end", scenario.end().toString())
               .flag("study", scenario.study())
-              .text("adviceLimit", "a simulation to support talk, not a prescription; label and law come first")
+              .text(
+                  "adviceLimit",
+                  "a simulation to support talk, not a prescription; label and law come first")
               .number("members", comparison.settings().members())
               .number("seed", comparison.settings().seed())
               .number("mitesOnFirstDay", mites)
@@ -47,13 +49,16 @@ public final class ComparisonJson {
               .number("broodCells", scenario.hive().broodCells())
               .text("winterBeesFrom", comparison.dates().winterBeesFrom().toString())
               .text("winterBeesUntil", comparison.dates().winterBeesUntil().toString())
-              .texts("countDates", comparison.dates().countDates().stream().map(Object::toString).toList())
+              .texts(
+                  "countDates",
+                  comparison.dates().countDates().stream().map(Object::toString).toList())
               .list("assumptions", scenario.assumptions(), ComparisonJson::assumption)
               .list("plans", comparison.ranking(), (entry, place) -> plan(entry, comparison, place))
               .list(
                   "cautions",
                   ComparisonPage.cautions(scenario),
-                  (entry, caution) -> entry.text("title", caution.title()).text("text", caution.text()));
+                  (entry, caution) ->
+                      entry.text("title", caution.title()).text("text", caution.text()));
         });
   }
 
@@ -88,7 +93,9 @@ public final class ComparisonJson {
   }
 
   private static void step(JsonOutput json, PlanStep step) {
-    json.text("date", step.date().toString()).text("until", step.until().toString()).text("what", step.words());
+    json.text("date", step.date().toString())
+        .text("until", step.until().toString())
+        .text("what", step.words());
     if (step instanceof PlanStep.Application application) {
       json.text("method", application.method().id()).number("dose", application.dose());
     }

@@ -17,12 +17,22 @@ final class ComparisonMarkdown {
     }
     for (String chart : charts) {
       if (chart.endsWith(".png")) {
-        page.append("![").append(escape(alternative(chart, comparison, mites))).append("](").append(chart).append(")\n\n");
+        page.append("![")
+            .append(escape(alternative(chart, comparison, mites)))
+            .append("](")
+            .append(chart)
+            .append(")\n\n");
       }
     }
-    page.append("```text\n").append(new ComparisonPage(comparison, mites).render()).append("```\n\n## What was assumed\n\n");
+    page.append("```text\n")
+        .append(new ComparisonPage(comparison, mites).render())
+        .append("```\n\n## What was assumed\n\n");
     for (Assumption assumption : scenario.assumptions()) {
-      page.append("- `").append(assumption.field()).append("`: ").append(escape(assumption.text())).append('\n');
+      page.append("- `")
+          .append(assumption.field())
+          .append("`: ")
+          .append(escape(assumption.text()))
+          .append('\n');
     }
     page.append(
         "\nThe numbers behind this page: [outcomes.csv](outcomes.csv), [daily.csv](daily.csv), [bands.csv](bands.csv),"
@@ -31,7 +41,10 @@ final class ComparisonMarkdown {
   }
 
   private static String alternative(String chart, Comparison comparison, double mites) {
-    String what = chart.startsWith("plans") ? "Mites on bees and in sealed brood under each plan. " : "Mites on 100 bees under each plan. ";
+    String what =
+        chart.startsWith("plans")
+            ? "Mites on bees and in sealed brood under each plan. "
+            : "Mites on 100 bees under each plan. ";
     return what + new ComparisonPage(comparison, mites).answer();
   }
 

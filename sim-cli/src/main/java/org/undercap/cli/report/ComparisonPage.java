@@ -21,7 +21,8 @@ import org.undercap.treatment.PlanStep;
 
 /** A comparison as a page of text for the terminal. */
 public final class ComparisonPage {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private static final double LOW = 0.1;
   private static final double MIDDLE = 0.5;
   private static final double HIGH = 0.9;
@@ -48,7 +49,10 @@ public final class ComparisonPage {
    * @return its text
    */
   public String render() {
-    TextPage page = new TextPage().title(scenario.name() + ", from " + day(scenario.start()) + " to " + day(scenario.end()));
+    TextPage page =
+        new TextPage()
+            .title(
+                scenario.name() + ", from " + day(scenario.start()) + " to " + day(scenario.end()));
     if (scenario.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
@@ -83,7 +87,9 @@ public final class ComparisonPage {
     String sure =
         better >= 6
             ? " It harms fewer winter bees than \"" + other + "\" in " + better + " of 10 runs."
-            : " The runs cannot tell it from \"" + other + "\" by the winter bees alone; the mites left decide.";
+            : " The runs cannot tell it from \""
+                + other
+                + "\" by the winter bees alone; the mites left decide.";
     return "\"" + name + "\" protects the winter bees best." + sure;
   }
 
@@ -91,7 +97,10 @@ public final class ComparisonPage {
     TextTable table =
         new TextTable()
             .text("plan, best first")
-            .number(comparison.dates().lateBrood() ? "parasitised\nlate brood" : "parasitised\nwinter brood");
+            .number(
+                comparison.dates().lateBrood()
+                    ? "parasitised\nlate brood"
+                    : "parasitised\nwinter brood");
     if (comparison.tells(Outcome.WEAKENED_AT_MIDWINTER)) {
       table.number("weakened\nwinter bees");
     }
@@ -100,7 +109,9 @@ public final class ComparisonPage {
     }
     for (int plan : comparison.ranking()) {
       PlanResult result = comparison.results().get(plan);
-      List<String> cells = new ArrayList<>(List.of(result.plan().name(), percent(result, Outcome.WINTER_BROOD_PARASITISED)));
+      List<String> cells =
+          new ArrayList<>(
+              List.of(result.plan().name(), percent(result, Outcome.WINTER_BROOD_PARASITISED)));
       if (comparison.tells(Outcome.WEAKENED_AT_MIDWINTER)) {
         cells.add(percent(result, Outcome.WEAKENED_AT_MIDWINTER));
       }
@@ -114,7 +125,9 @@ public final class ComparisonPage {
 
   private TextTable mitesTable() {
     Map<Outcome, String> columns = new LinkedHashMap<>();
-    List<Outcome> counts = List.of(Outcome.MITES_PER_100_FIRST, Outcome.MITES_PER_100_SECOND, Outcome.MITES_PER_100_LAST);
+    List<Outcome> counts =
+        List.of(
+            Outcome.MITES_PER_100_FIRST, Outcome.MITES_PER_100_SECOND, Outcome.MITES_PER_100_LAST);
     List<LocalDate> dates = comparison.dates().countDates();
     for (int i = 0; i < dates.size(); i++) {
       columns.put(counts.get(i), "per 100\n" + shortDay(dates.get(i)));
@@ -144,7 +157,11 @@ public final class ComparisonPage {
       PlanResult result = comparison.results().get(plan);
       double lost = result.outcomes().mean(Outcome.LOST);
       if (lost >= 0.05) {
-        page.item(result.plan().name() + ": the colony is lost in " + Math.round(10 * lost) + " of 10 runs");
+        page.item(
+            result.plan().name()
+                + ": the colony is lost in "
+                + Math.round(10 * lost)
+                + " of 10 runs");
       }
     }
   }
@@ -184,7 +201,9 @@ public final class ComparisonPage {
   }
 
   private static String plain(double value) {
-    return value < 0.1 ? "0" : value < 10 ? Numbers.fixed(value, 1) : Numbers.rounded(value, FIGURES);
+    return value < 0.1
+        ? "0"
+        : value < 10 ? Numbers.fixed(value, 1) : Numbers.rounded(value, FIGURES);
   }
 
   private static String day(LocalDate date) {

@@ -28,7 +28,9 @@ public final class DailyCsv {
    */
   public static void trace(Writer writer, DailyTable table) {
     List<DailyColumn> columns = Arrays.asList(DailyColumn.values());
-    CsvOutput csv = CsvOutput.withHeader(writer, columns.stream().map(DailyColumn::header).collect(Collectors.toList()));
+    CsvOutput csv =
+        CsvOutput.withHeader(
+            writer, columns.stream().map(DailyColumn::header).collect(Collectors.toList()));
     for (int day = 0; day < table.days(); day++) {
       int today = day;
       csv.row(columns.stream().map(column -> value(table, column, today)).toArray());
@@ -37,7 +39,9 @@ public final class DailyCsv {
 
   private static Object value(DailyTable table, DailyColumn column, int day) {
     double value = table.at(column, day);
-    return column == DailyColumn.DAY || column == DailyColumn.DOY ? (Object) (int) value : (Object) value;
+    return column == DailyColumn.DAY || column == DailyColumn.DOY
+        ? (Object) (int) value
+        : (Object) value;
   }
 
   /**

@@ -31,7 +31,8 @@ public final class RunCharts {
 
   private static final String LIMIT =
       "One run with middle values for an average colony of these facts; real colonies scatter widely around it.";
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private final Scenario scenario;
   private final ChartStyle style;
 
@@ -60,7 +61,9 @@ public final class RunCharts {
             + ": "
             + mites(table.mites(0))
             + " mites at the start, "
-            + (peak == 0 ? "" : mites(table.mites(peak)) + " on " + day(table.start().plusDays(peak)) + ", ")
+            + (peak == 0
+                ? ""
+                : mites(table.mites(peak)) + " on " + day(table.start().plusDays(peak)) + ", ")
             + ending(table);
     String alternative =
         "Line chart of mites on adult bees and mites in sealed brood, with bees and brood behind, from "
@@ -70,7 +73,8 @@ public final class RunCharts {
             + ". "
             + finding
             + ".";
-    ChartText text = new ChartText("Mites on bees and under the cappings", place(), finding, LIMIT, alternative);
+    ChartText text =
+        new ChartText("Mites on bees and under the cappings", place(), finding, LIMIT, alternative);
     return MiteCurveChart.of(course(run), text, scenario.climate().hemisphere(), style);
   }
 
@@ -83,9 +87,12 @@ public final class RunCharts {
    */
   public PlansChart plans(List<CentralRun> runs, String finding) {
     String alternative =
-        "One panel for each plan with mites on adult bees, in sealed brood and together, on the same axes. " + finding + ".";
+        "One panel for each plan with mites on adult bees, in sealed brood and together, on the same axes. "
+            + finding
+            + ".";
     ChartText text = new ChartText("Mites under each plan", place(), finding, LIMIT, alternative);
-    return PlansChart.of(runs.stream().map(this::course).toList(), text, scenario.climate().hemisphere(), style);
+    return PlansChart.of(
+        runs.stream().map(this::course).toList(), text, scenario.climate().hemisphere(), style);
   }
 
   /**
@@ -96,8 +103,10 @@ public final class RunCharts {
    * @return the chart
    */
   public InfestationChart infestation(List<CentralRun> runs, String finding) {
-    String alternative = "Mites on bees for each 100 bees, one line for each plan. " + finding + ".";
-    ChartText text = new ChartText("Mites on 100 bees under each plan", place(), finding, LIMIT, alternative);
+    String alternative =
+        "Mites on bees for each 100 bees, one line for each plan. " + finding + ".";
+    ChartText text =
+        new ChartText("Mites on 100 bees under each plan", place(), finding, LIMIT, alternative);
     return InfestationChart.of(
         runs.stream().map(run -> course(run).course()).toList(),
         threshold(),
@@ -136,7 +145,8 @@ public final class RunCharts {
     }
     OptionalInt lost = table.lost() ? OptionalInt.of(table.days() - 1) : OptionalInt.empty();
     return new PlanCourse(
-        new Course(run.plan().name(), table.start(), onBees, inCells, adults, brood, lost), marks(run));
+        new Course(run.plan().name(), table.start(), onBees, inCells, adults, brood, lost),
+        marks(run));
   }
 
   private List<Mark> marks(CentralRun run) {
@@ -171,7 +181,10 @@ public final class RunCharts {
     int last = table.days() - 1;
     LocalDate date = scenario.start().plusDays(last);
     return table.lost()
-        ? "the colony is lost on " + day(date) + ", day " + ChronoUnit.DAYS.between(scenario.start(), date)
+        ? "the colony is lost on "
+            + day(date)
+            + ", day "
+            + ChronoUnit.DAYS.between(scenario.start(), date)
         : mites(table.mites(last)) + " on " + day(date);
   }
 

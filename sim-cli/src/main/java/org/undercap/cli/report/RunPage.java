@@ -14,13 +14,15 @@ import org.undercap.simulation.DailyTable;
 
 /** Single runs as a page of text for the terminal. */
 public final class RunPage {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private static final int FIGURES = 2;
 
   private RunPage() {}
 
   /**
-   * The page: for each plan the colony on the first day, on the first of each month and on the last day.
+   * The page: for each plan the colony on the first day, on the first of each month and on the last
+   * day.
    *
    * @param scenario the scenario
    * @param runs the runs
@@ -28,7 +30,13 @@ public final class RunPage {
    */
   public static String of(Scenario scenario, List<CentralRun> runs) {
     TextPage page =
-        new TextPage().title(scenario.name() + ", from " + DAY.format(scenario.start()) + " to " + DAY.format(scenario.end()));
+        new TextPage()
+            .title(
+                scenario.name()
+                    + ", from "
+                    + DAY.format(scenario.start())
+                    + " to "
+                    + DAY.format(scenario.end()));
     if (scenario.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
@@ -37,12 +45,15 @@ public final class RunPage {
       page.table(table(run.table()));
       if (run.table().lost()) {
         LocalDate day = run.table().start().plusDays(run.table().days() - 1L);
-        page.paragraph("The colony is lost on " + DAY.format(day) + ": too few bees are left to go on.");
+        page.paragraph(
+            "The colony is lost on " + DAY.format(day) + ": too few bees are left to go on.");
       }
     }
-    page.paragraph("One run with middle values; compare shows how far real colonies may scatter around it.");
+    page.paragraph(
+        "One run with middle values; compare shows how far real colonies may scatter around it.");
     page.heading("Cautions");
-    ComparisonPage.cautions(scenario).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    ComparisonPage.cautions(scenario)
+        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
 
