@@ -200,7 +200,8 @@ class ArchitectureTest {
   private static final class BadHabits {
     @SuppressWarnings({"unused", "StringFormatWithoutLocale", "JavaTimeDefaultTimeZone"})
     void practise() {
-      System.out.println(String.format("%s %s", LocalDate.now(), Math.exp(System.nanoTime())));
+      System.out.println(
+          String.format("%s %s %s", LocalDate.now(), Math.exp(2), System.nanoTime()));
     }
   }
 }
