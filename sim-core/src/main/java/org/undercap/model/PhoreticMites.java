@@ -4,8 +4,8 @@ import static org.undercap.parameter.ParameterId.MITE_DEATH_BROODLESS;
 import static org.undercap.parameter.ParameterId.MITE_DEATH_BROOD_NEST;
 
 /**
- * Step 5: mites return from the cells and arrive from neighbours; then those on the bees die, by
- * themselves or by a treatment.
+ * Step 5: mites return from the cells and arrive from neighbours, unless the hive is empty; then
+ * those on the bees die, by themselves or by a treatment.
  */
 final class PhoreticMites {
   private final double[] deathBroodless;
@@ -27,16 +27,18 @@ final class PhoreticMites {
     double[] natural = flows.of(Flow.DIED_NATURALLY);
     double[] killed = flows.of(Flow.KILLED_ON_BEES);
     double[] kill = effects.hazardOnBees;
+    double[] adults = flows.of(Flow.ADULTS);
     double[] arriving = season.arriving;
     double[] phoretic = colony.phoretic;
     for (int lane = 0; lane < phoretic.length; lane++) {
       double mu =
           deathBroodless[lane] + (deathBroodNest[lane] - deathBroodless[lane]) * broodIndex[lane];
       double hazard = mu + kill[lane];
-      double mites = phoretic[lane] + returned[lane] + arriving[lane];
+      double arrivals = adults[lane] > 0 ? arriving[lane] : 0.0;
+      double mites = phoretic[lane] + returned[lane] + arrivals;
       double dead = mites * Hazard.fraction(hazard);
       double byThemselves = hazard > 0 ? dead * (mu / hazard) : 0.0;
-      arrived[lane] = arriving[lane];
+      arrived[lane] = arrivals;
       natural[lane] = byThemselves;
       killed[lane] = dead - byThemselves;
       phoretic[lane] = mites - dead;

@@ -114,8 +114,9 @@ public sealed interface Response {
 
     @Override
     public double relative(double amount) {
-      double c = StrictMath.pow(full * amount, exponent);
-      return c / (c + StrictMath.pow(half, exponent));
+      // 1 / (1 + (half / C)^n) stays a number for any C; StrictMath.pow would make objects.
+      double power = StrictMath.exp(exponent * StrictMath.log(half / (full * amount)));
+      return 1 / (1 + power);
     }
   }
 }
