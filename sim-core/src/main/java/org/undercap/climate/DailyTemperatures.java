@@ -48,6 +48,16 @@ public final class DailyTemperatures implements TemperatureCourse {
     return elsewhere;
   }
 
+  /**
+   * Whether there is a temperature of its own for a date.
+   *
+   * @param date a date
+   * @return true if it was given
+   */
+  public boolean covers(LocalDate date) {
+    return daily.containsKey(date);
+  }
+
   @Override
   public double at(int doy) {
     return elsewhere.at(doy);
