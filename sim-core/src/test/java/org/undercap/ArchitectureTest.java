@@ -40,6 +40,8 @@ class ArchitectureTest {
           "monitoring",
           "scenario",
           "comparison",
+          "analysis",
+          "evidence",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =
