@@ -98,6 +98,10 @@ public enum ParameterId {
   COUNT_RECOVERY_ROLL("count.recovery.roll", Domain.FRACTION),
   /** Share of the falling mites that a board catches (fraction). */
   COUNT_CAPTURE_BOARD("count.capture.board", Domain.FRACTION),
+  /** Spread of the mites per bee among the places of a hive where bees are taken (ratio). */
+  COUNT_SPREAD_WASH("count.spread.wash", Domain.NOT_NEGATIVE),
+  /** Spread of the mite fall around that of the model, beyond chance (ratio). */
+  COUNT_SPREAD_BOARD("count.spread.board", Domain.NOT_NEGATIVE),
   /** Area of comb that keepers call a hand (dm2). */
   HAND_AREA("hand.area", Domain.POSITIVE),
   /** Adults below which a colony is lost on a cold day (adults). */

@@ -11,6 +11,7 @@ import org.undercap.climate.Climate;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.internal.Checks;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.CountedColony;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.treatment.Circumstances;
 import org.undercap.treatment.Method;
@@ -134,6 +135,18 @@ public record Scenario(
    */
   public List<Count> countsAtStart() {
     return counts.stream().filter(count -> !count.date().isAfter(start)).toList();
+  }
+
+  /**
+   * The colony as those counts met it: before any plan.
+   *
+   * @return the colony of the first day, with arrivals and feeding
+   */
+  public CountedColony countedColony() {
+    return CountedColony.of(climate, start, hive.bees(), hive.broodCells())
+        .withQueenQuality(hive.queenQuality())
+        .withArrivals(this::arrivalsOn)
+        .withSteps(feeding, circumstances());
   }
 
   /**
