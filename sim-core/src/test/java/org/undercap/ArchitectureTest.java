@@ -37,14 +37,15 @@ class ArchitectureTest {
           "climate",
           "hive",
           "model",
-          "analysis",
           "simulation",
           "treatment",
           "monitoring",
           "scenario",
           "ensemble",
-          "comparison",
           "analysis",
+          "comparison",
+          "advice",
+          "planning",
           "evidence",
           "scenario.io");
 
