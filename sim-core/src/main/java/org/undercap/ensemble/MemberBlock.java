@@ -42,7 +42,7 @@ final class MemberBlock {
         DailyDrivers.of(
             scenario.climate(), scenario.start(), scenario.days(), scenario::arrivalsOn, count);
     for (int lane = 0; lane < count; lane++) {
-      fill(lane, points[lane], draws, belief);
+      fill(lane, points[lane], belief);
       weather(drivers, lane, points[lane][Draws.SEASON], draws.stream("weather", first + lane));
       arrive(
           drivers,
@@ -76,7 +76,7 @@ final class MemberBlock {
     return sets;
   }
 
-  private void fill(int lane, double[] point, Draws draws, MiteBelief belief) {
+  private void fill(int lane, double[] point, MiteBelief belief) {
     double bees =
         scenario.hive().bees() * Quantiles.factor(ParameterId.COLONY_SIZE, point[Draws.BEES]);
     double brood =

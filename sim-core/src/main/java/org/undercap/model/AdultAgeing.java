@@ -21,6 +21,7 @@ final class AdultAgeing {
   private final double[] survival;
 
   AdultAgeing(ModelParameters p) {
+    p.requireBelow(AGEING_FLIGHT_LOW, AGEING_FLIGHT_HIGH);
     minimum = p.perLane(AGEING_MINIMUM);
     broodWeight = p.perLane(AGEING_BROOD_WEIGHT);
     flightFrom = p.perLane(AGEING_FLIGHT_LOW);

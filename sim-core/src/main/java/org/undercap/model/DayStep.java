@@ -173,8 +173,12 @@ public final class DayStep {
     int lost = 0;
     double[] bees = flows.of(Flow.ADULTS_AFTER);
     for (int lane = 0; lane < bees.length; lane++) {
+      if (!(bees[lane] >= 0 && bees[lane] < Double.POSITIVE_INFINITY)) {
+        throw new ModelException(
+            "on day " + day + " colony " + lane + " has " + bees[lane] + " adult bees");
+      }
       double least = season.temperature[lane] < coldBelow[lane] ? lostCold[lane] : lostWarm[lane];
-      if (!(bees[lane] >= least) && lostOn[lane] == ALIVE) {
+      if (bees[lane] < least && lostOn[lane] == ALIVE) {
         lostOn[lane] = day;
         lost++;
       }

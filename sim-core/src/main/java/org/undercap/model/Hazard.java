@@ -6,8 +6,8 @@ package org.undercap.model;
  * <p>{@code 1 - exp(-h)} is evaluated as a polynomial of {@code h / 64} that is doubled six times
  * by {@code (1-a) = (1-b)(1-b)}. It consists of additions and products only, so it gives the same
  * bits on every machine and the compiler can work on several colonies at once. The absolute error
- * is below 1e-15 for every {@code h >= 0}, and the relative error below 1e-14 down to the smallest
- * hazards.
+ * is below 1e-15 for every {@code h >= 0}, and the relative error below 1e-14 down to hazards of
+ * 1e-300.
  */
 public final class Hazard {
   /** Beyond this hazard nothing is left within the precision of a number. */

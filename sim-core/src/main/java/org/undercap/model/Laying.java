@@ -20,6 +20,7 @@ final class Laying {
   final double[] drone;
 
   Laying(ModelParameters p) {
+    p.requireBelow(DRONES_SIZE_LOW, DRONES_SIZE_HIGH);
     halfSaturation = p.perLane(LAYING_HALF_SATURATION);
     dronesFrom = p.perLane(DRONES_SIZE_LOW);
     dronesFullAt = p.perLane(DRONES_SIZE_HIGH);

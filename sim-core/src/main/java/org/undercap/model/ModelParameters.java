@@ -1,6 +1,7 @@
 package org.undercap.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
@@ -89,6 +90,22 @@ public final class ModelParameters {
       values[lane] = sets.get(lane).value(id, index);
     }
     return values;
+  }
+
+  /** Refuses two bounds that are not in order, between which the model would divide by nothing. */
+  void requireBelow(ParameterId low, ParameterId high) {
+    for (ParameterSet set : sets) {
+      if (!(set.value(low) < set.value(high))) {
+        throw new IllegalArgumentException(
+            String.format(
+                Locale.ROOT,
+                "parameter %s is %s and must be below %s, which is %s",
+                low.id(),
+                set.value(low),
+                high.id(),
+                set.value(high)));
+      }
+    }
   }
 
   /** Values that must be the same for all lanes. */

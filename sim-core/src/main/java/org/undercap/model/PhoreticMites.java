@@ -4,8 +4,8 @@ import static org.undercap.parameter.ParameterId.MITE_DEATH_BROODLESS;
 import static org.undercap.parameter.ParameterId.MITE_DEATH_BROOD_NEST;
 
 /**
- * Step 5: mites return from the cells and arrive from neighbours; then those on the bees die, by
- * themselves or by a treatment.
+ * Step 5: mites return from the cells and arrive from neighbours, unless the hive is empty; then
+ * those on the bees die, by themselves or by a treatment.
  */
 final class PhoreticMites {
   private final double[] deathBroodless;
@@ -27,19 +27,21 @@ final class PhoreticMites {
     double[] natural = flows.of(Flow.DIED_NATURALLY);
     double[] killed = flows.of(Flow.KILLED_ON_BEES);
     double[] kill = effects.hazardOnBees;
+    double[] adults = flows.of(Flow.ADULTS);
     double[] arriving = season.arriving;
     double[] phoretic = colony.phoretic;
     double[] broodless = deathBroodless;
     double[] broodNest = deathBroodNest;
-    System.arraycopy(arriving, 0, arrived, 0, arrived.length);
     for (int lane = 0; lane < phoretic.length; lane++) {
       double mu = broodless[lane] + (broodNest[lane] - broodless[lane]) * broodIndex[lane];
       natural[lane] = mu / Math.max(mu + kill[lane], Double.MIN_NORMAL);
       killed[lane] = Hazard.fraction(mu + kill[lane]);
     }
     for (int lane = 0; lane < phoretic.length; lane++) {
-      double mites = phoretic[lane] + returned[lane] + arriving[lane];
+      double arrivals = adults[lane] > 0 ? arriving[lane] : 0.0;
+      double mites = phoretic[lane] + returned[lane] + arrivals;
       double dead = mites * killed[lane];
+      arrived[lane] = arrivals;
       natural[lane] *= dead;
       killed[lane] = dead - natural[lane];
       phoretic[lane] = mites - dead;

@@ -57,9 +57,9 @@ public enum ParameterId {
   /** Stages of the chain that makes the spread of adult life (stages). */
   ADULT_LIFE_STAGES("adult.life.stages", Domain.COUNT),
   /** Ageing speed without brood and flight (per day). */
-  AGEING_MINIMUM("ageing.minimum", Domain.NOT_NEGATIVE),
+  AGEING_MINIMUM("ageing.minimum", Domain.FRACTION),
   /** Part of the further ageing that goes with brood rather than flight (ratio). */
-  AGEING_BROOD_WEIGHT("ageing.broodWeight", Domain.NOT_NEGATIVE),
+  AGEING_BROOD_WEIGHT("ageing.broodWeight", Domain.FRACTION),
   /** Open larvae per adult at which the brood index is 1 (open larvae per adult). */
   AGEING_BROOD_INDEX_FULL("ageing.broodIndexFull", Domain.POSITIVE),
   /** Day temperature at which flight begins (C). */

@@ -155,6 +155,7 @@ final class ColonyResolver {
   }
 
   private void say(String field, Written<?> written, String meaning) {
-    assumptions.add(field, Basis.DERIVED, written.text() + " are taken as " + meaning);
+    assumptions.add(
+        field, Basis.DERIVED, Quantities.quote(written.text()) + " is taken as " + meaning);
   }
 }

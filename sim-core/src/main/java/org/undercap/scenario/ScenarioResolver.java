@@ -1,15 +1,15 @@
 package org.undercap.scenario;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.undercap.climate.Climate;
-import org.undercap.climate.Hemisphere;
+import org.undercap.climate.SeasonDay;
 import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.monitoring.Count;
@@ -56,9 +56,11 @@ public final class ScenarioResolver {
             .map(it -> new ColonyResolver(it, written.parameters(), problems, assumptions))
             .flatMap(ColonyResolver::facts);
     Optional<Written<LocalDate>> date = written.colony().flatMap(WrittenColony::date);
-    Optional<RunDays> days = date.flatMap(start -> days(start, climate));
-    days.ifPresent(run -> site.ifPresent(place -> place.checkDays(run.start, run.end)));
-    days.ifPresent(this::checkDates);
+    RunDates dates = new RunDates(written, problems, assumptions);
+    Optional<RunDays> days = date.flatMap(start -> dates.days(start, climate));
+    days.ifPresent(run -> site.ifPresent(place -> place.checkDays(run.start(), run.end())));
+    days.ifPresent(dates::check);
+    climate.ifPresent(place -> hive.ifPresent(facts -> checkSeason(place, facts)));
     boolean humid = site.isPresent() && site.get().humid();
     ArrivalLevel arrivals = arrivals();
     addRemaining();
@@ -72,8 +74,8 @@ public final class ScenarioResolver {
             written.about().map(Written::value).orElse(""),
             climate.orElseThrow(),
             humid,
-            run.start,
-            run.end,
+            run.start(),
+            run.end(),
             hive.orElseThrow(),
             mitesInColony(),
             counts(),
@@ -90,122 +92,25 @@ public final class ScenarioResolver {
             assumptions.all()));
   }
 
-  private record RunDays(LocalDate start, LocalDate end) {
-    /** Syrup that was fed shortly before the run still acts in it. */
-    RunDays withWeeksBefore() {
-      InputLimit before = InputLimits.shipped().get("feeding.before");
-      return new RunDays(start.minusDays((long) before.high()), end);
+  /** A colony of this place and season must have brood if the user saw some. */
+  private void checkSeason(Climate climate, HiveFacts hive) {
+    WrittenColony colony = written.colony().orElseThrow();
+    if (hive.broodCells() == 0 || colony.date().isEmpty()) {
+      return;
     }
-
-    boolean contains(LocalDate date) {
-      return !date.isBefore(start) && !date.isAfter(end);
-    }
-  }
-
-  private Optional<RunDays> days(Written<LocalDate> start, Optional<Climate> climate) {
-    if (written.horizon().isPresent()) {
-      return checkedEnd(start.value(), written.horizon().get());
-    }
-    return climate.map(
-        place -> {
-          LocalDate end = springAfter(start.value(), place.hemisphere());
-          assumptions.add("horizon", Basis.DEFAULT, "the run ends in spring, on " + end);
-          return new RunDays(start.value(), end);
-        });
-  }
-
-  private static LocalDate springAfter(LocalDate start, Hemisphere hemisphere) {
-    Month month = hemisphere == Hemisphere.NORTH ? Month.APRIL : Month.OCTOBER;
-    LocalDate spring = LocalDate.of(start.getYear(), month, 1);
-    return spring.isAfter(start) ? spring : spring.plusYears(1);
-  }
-
-  private Optional<RunDays> checkedEnd(LocalDate start, Written<Horizon> horizon) {
-    LocalDate end = horizon.value().end(start);
-    long days = end.toEpochDay() - start.toEpochDay();
-    InputLimit limit = InputLimits.shipped().get("horizon");
-    if (!(days >= limit.low() && days <= limit.high())) {
-      problems.add(
-          horizon.place(),
-          "horizon",
-          end
-              + " is outside what is accepted: "
-              + start.plusDays((long) limit.low())
-              + " to "
-              + start.plusDays((long) limit.high()),
-          "the run begins on colony.date, " + start);
-      return Optional.empty();
-    }
-    return Optional.of(new RunDays(start, end));
-  }
-
-  private void checkDates(RunDays run) {
-    for (WrittenPlan plan : written.plans()) {
-      for (WrittenStep step : plan.steps()) {
-        if (checkDate(run, "plans.steps.date", step.first())) {
-          checkDate(run, "plans.steps", step.last());
-        }
+    LocalDate date = colony.date().get().value();
+    double[] ages = written.parameters().values(ParameterId.BROOD_DRONE_DAYS);
+    int oldest = (int) Arrays.stream(ages).sum();
+    for (int age = 0; age <= oldest; age++) {
+      if (climate.potentialEggs(SeasonDay.of(date.minusDays(age))) > 0) {
+        return;
       }
-    }
-    for (WrittenPeriod period : written.feeding()) {
-      checkDate(run.withWeeksBefore(), "feeding.from", period.from());
-      checkDate(run.withWeeksBefore(), "feeding.until", period.until());
-    }
-    written.mites().ifPresent(mites -> checkCounts(run, mites));
-  }
-
-  private boolean checkDate(RunDays run, String field, Written<LocalDate> date) {
-    if (run.contains(date.value())) {
-      return true;
     }
     problems.add(
-        date.place(),
-        field,
-        date.text() + " lies outside what is accepted: " + run.start + " to " + run.end,
-        "the run begins on colony.date and ends on horizon");
-    return false;
-  }
-
-  private void checkCounts(RunDays run, WrittenMites mites) {
-    int age = (int) InputLimits.shipped().get("mites.counts.age").high();
-    RunDays accepted = new RunDays(run.start.minusDays(age), run.end);
-    boolean atStart = mites.counts().isEmpty();
-    for (WrittenCount count : mites.counts()) {
-      LocalDate date = count.date().value();
-      if (!accepted.contains(date)) {
-        problems.add(
-            count.date().place(),
-            "mites.counts",
-            date + " is outside what is accepted: " + accepted.start + " to " + accepted.end,
-            "the mites of " + run.start + " cannot be told from a count of another season");
-      }
-      if (!date.isAfter(run.start)) {
-        atStart = true;
-        addAge(date, run.start);
-      } else {
-        assumptions.add(
-            "mites.counts",
-            Basis.DERIVED,
-            "the count of " + date + " is not used to tell the mites of " + run.start);
-      }
-    }
-    if (!atStart) {
-      problems.add(
-          mites.counts().get(0).date().place(),
-          "mites.counts",
-          "no count tells the mites of the first day, " + run.start,
-          "give a count of that day or of the "
-              + age
-              + " days before, or set colony.date to "
-              + mites.counts().get(0).date().value());
-    }
-  }
-
-  private void addAge(LocalDate date, LocalDate start) {
-    if (date.isBefore(start)) {
-      assumptions.add(
-          "mites.counts", Basis.DERIVED, "the count of " + date + " is taken as one of " + start);
-    }
+        colony.brood().orElseThrow().place(),
+        "colony.brood",
+        "in climate " + climate.id() + " queens do not lay in the weeks before " + date,
+        "choose another climate, or give your own site.eggs-per-day");
   }
 
   private ArrivalLevel arrivals() {

@@ -6,12 +6,14 @@ import java.util.Locale;
 /**
  * A value of the model and the values that it came from.
  *
- * @param what what the value is, in the trade's words
+ * @param what what the value is, in the trade's words, with {@code {}} where it is to stand
  * @param value the value
- * @param unit its unit, empty for a ratio
+ * @param unit its unit, empty for a ratio, {@code %} for a fraction that is written as percent
  * @param because the values it came from, in the order of reasoning
  */
 public record Explanation(String what, double value, String unit, List<Explanation> because) {
+  private static final double LEAST_PERCENT = 0.1;
+
   /**
    * Keeps a copy of the list.
    *
@@ -39,19 +41,35 @@ public record Explanation(String what, double value, String unit, List<Explanati
   /**
    * The reasoning in one line, from the first cause to the result.
    *
-   * @return as in {@code 13.2 C on the tray -> vapour 0.58 -> 14 % of the mites on bees killed}
+   * @return as in {@code 13.2 C outside -> 23.6 C on the carrier -> vapour 0.53 of that at 22.0 C
+   *     outside -> 14 % of the mites on bees killed}
    */
   public String toLine() {
     StringBuilder line = new StringBuilder();
     for (Explanation cause : because) {
       line.append(cause.toLine()).append(" -> ");
     }
-    String number =
-        "%".equals(unit)
-            ? format(100 * value) + " %"
-            : format(value) + (unit.isEmpty() ? "" : " " + unit);
+    String number = number();
     return line.append(what.contains("{}") ? what.replace("{}", number) : what + " " + number)
         .toString();
+  }
+
+  private String number() {
+    return switch (unit) {
+      case "" -> format(value);
+      case "%" -> percent(100 * value);
+      case "C" -> String.format(Locale.ROOT, "%.1f C", value);
+      default -> format(value) + " " + unit;
+    };
+  }
+
+  /** No more digits than a keeper can use; small shares and shares near all stay visible. */
+  private static String percent(double x) {
+    if (x > 0 && x < LEAST_PERCENT) {
+      return "less than " + LEAST_PERCENT + " %";
+    }
+    boolean whole = x == Math.rint(x) || (x >= 9.95 && x <= 99);
+    return String.format(Locale.ROOT, whole ? "%.0f %%" : "%.1f %%", x);
   }
 
   private static String format(double x) {

@@ -52,6 +52,9 @@ public final class Simulator {
     DayStep step = new DayStep(colony, parameters);
     SimulationDay day = new SimulationDay(drivers, step);
     DayDrivers season = new DayDrivers();
+    // Arrays, because the iterator of a list would be made anew every day.
+    Intervention[] acting = interventions.toArray(new Intervention[0]);
+    DayObserver[] watching = observers.toArray(new DayObserver[0]);
     int alive = colony.lanes();
     int index = 0;
     for (; index < drivers.days() && alive > 0; index++) {
@@ -62,15 +65,15 @@ public final class Simulator {
           drivers.temperature(index),
           drivers.arriving(index));
       step.begin();
-      for (DayObserver observer : observers) {
+      for (DayObserver observer : watching) {
         observer.dayBegins(day);
       }
-      for (Intervention intervention : interventions) {
+      for (Intervention intervention : acting) {
         intervention.act(day, step.effects());
       }
       int lost = step.finish(season, index);
       alive -= lost;
-      for (DayObserver observer : observers) {
+      for (DayObserver observer : watching) {
         observer.dayEnds(day);
       }
       if (lost > 0) {

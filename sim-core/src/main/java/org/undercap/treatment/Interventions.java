@@ -18,6 +18,13 @@ import org.undercap.simulation.SimulationDay;
  * not matter.
  */
 public final class Interventions {
+  /**
+   * Sums and products of floating-point numbers depend on their order; the order in the file must
+   * not matter.
+   */
+  private static final Comparator<PlanStep> IN_ORDER =
+      Comparator.comparing(PlanStep::date).thenComparing(PlanStep::toString);
+
   private Interventions() {}
 
   /**
@@ -30,7 +37,7 @@ public final class Interventions {
   public static List<Intervention> of(List<? extends PlanStep> steps, Circumstances circumstances) {
     Map<String, List<PlanStep.Application>> byMethod = new TreeMap<>();
     List<Intervention> result = new ArrayList<>();
-    for (PlanStep step : steps) {
+    for (PlanStep step : steps.stream().sorted(IN_ORDER).toList()) {
       if (step instanceof PlanStep.Application application) {
         byMethod
             .computeIfAbsent(application.method().id(), id -> new ArrayList<>())
@@ -41,15 +48,8 @@ public final class Interventions {
     }
     byMethod
         .values()
-        .forEach(applications -> result.add(Treatment.of(inOrder(applications), circumstances)));
+        .forEach(applications -> result.add(Treatment.of(applications, circumstances)));
     return List.copyOf(result);
-  }
-
-  /** Sums of floating-point numbers depend on their order; the order in the file must not. */
-  private static List<PlanStep.Application> inOrder(List<PlanStep.Application> applications) {
-    applications.sort(
-        Comparator.comparing(PlanStep.Application::date).thenComparing(PlanStep.Application::dose));
-    return applications;
   }
 
   /** What one colony's share of a measure is on a day that lies some days after its first. */

@@ -116,14 +116,13 @@ public sealed interface Response {
 
     @Override
     public double relative(double amount) {
-      double odds = power(full * amount / half);
-      return odds / (odds + 1);
+      return 1 / (1 + power(half / (full * amount))); // stays a number for any amount
     }
 
     /** Products where the exponent is a small whole number, so that it is fast. */
     private double power(double base) {
       if (exponent != (int) exponent || exponent > LARGEST_PRODUCT) {
-        return StrictMath.pow(base, exponent);
+        return StrictMath.exp(exponent * StrictMath.log(base)); // StrictMath.pow would make objects
       }
       double product = base;
       for (int i = 1; i < exponent; i++) {

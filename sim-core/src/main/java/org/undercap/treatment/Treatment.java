@@ -2,6 +2,7 @@ package org.undercap.treatment;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.undercap.internal.Checks;
 import org.undercap.model.DayEffects;
 import org.undercap.model.Hazard;
 import org.undercap.parameter.ParameterId;
@@ -52,7 +53,7 @@ public final class Treatment implements Intervention {
    * @throws IllegalArgumentException if there is none, or the methods differ
    */
   public static Treatment of(List<PlanStep.Application> applications, Circumstances circumstances) {
-    if (applications.stream().map(a -> a.method().id()).distinct().count() != 1) {
+    if (applications.stream().map(PlanStep.Application::method).distinct().count() != 1) {
       throw new IllegalArgumentException("a treatment needs applications of one method");
     }
     Method method = applications.get(0).method();
@@ -77,8 +78,12 @@ public final class Treatment implements Intervention {
    *
    * @param perLane factor on the hazard, one value a colony, each finite and at least 0
    * @return the treatment
+   * @throws IllegalArgumentException if a factor is out of range
    */
   public Treatment withStrength(double... perLane) {
+    for (double factor : perLane) {
+      Checks.notNegative(factor, "strength of a treatment");
+    }
     return new Treatment(method, appliedOn, doses, setting, susceptible, perLane.clone());
   }
 
@@ -122,8 +127,11 @@ public final class Treatment implements Intervention {
   }
 
   private double hazard(double amount, double broodIndex, int lane) {
-    double ownStrength = strength[strength.length == 1 ? 0 : lane];
-    return method.profile().response().hazard(amount, broodIndex) * susceptible * ownStrength;
+    return method.profile().response().hazard(amount, broodIndex) * susceptible * strength(lane);
+  }
+
+  private double strength(int lane) {
+    return strength[strength.length == 1 ? 0 : lane];
   }
 
   @Override
@@ -133,30 +141,71 @@ public final class Treatment implements Intervention {
       return List.of();
     }
     EfficacyProfile profile = method.profile();
-    double outside = day.temperature(lane);
-    double factor = profile.temperature().factor(outside);
-    double hazard = hazard(released * factor, day.broodIndex(lane), lane);
+    double amount = released * profile.temperature().factor(day.temperature(lane));
+    double hazard = hazard(amount, day.broodIndex(lane), lane);
+    List<Explanation> effects = new ArrayList<>();
+    effects.add(
+        new Explanation(
+            "{} of the mites on bees killed",
+            Hazard.fraction(hazard),
+            "%",
+            causes(day, lane, released)));
+    if (profile.reachesSealedBrood()) {
+      effects.add(
+          new Explanation(
+              "{} of the mites under the cappings killed",
+              Hazard.fraction(hazard * profile.inCellRatio()),
+              "%",
+              List.of(
+                  Explanation.of(
+                      method.name() + ": hazard under the cappings {} of that on bees",
+                      profile.inCellRatio(),
+                      ""))));
+    }
+    addHarm(effects, profile.response().relative(amount));
+    return List.copyOf(effects);
+  }
+
+  private List<Explanation> causes(SimulationDay day, int lane, double released) {
+    EfficacyProfile profile = method.profile();
     List<Explanation> chain = new ArrayList<>();
-    chain.add(Explanation.of(method.name() + ": release {} of the full amount", released, ""));
+    chain.add(Explanation.of(method.name() + ": {} of a full dose acts", released / setting, ""));
+    if (setting != 1) {
+      chain.add(Explanation.of("floor and humidity leave {} of it", setting, ""));
+    }
     if (profile.temperature() instanceof TemperatureResponse.Vapour vapour) {
+      double outside = day.temperature(lane);
       chain.add(Explanation.of("{} outside", outside, "C"));
       chain.add(Explanation.of("{} on the carrier", vapour.carrier(outside), "C"));
-      chain.add(Explanation.of("vapour {} of that at the reference temperature", factor, ""));
+      String reference = "vapour {} of that at " + vapour.reference() + " C outside";
+      chain.add(Explanation.of(reference, vapour.factor(outside), ""));
     }
     if (profile.response() instanceof Response.Kill) {
-      chain.add(Explanation.of("brood index {}", day.broodIndex(lane), ""));
+      chain.add(Explanation.of("brood nest at {} of its full size", day.broodIndex(lane), "%"));
     }
     if (susceptible < 1) {
       chain.add(Explanation.of("{} of the mites are susceptible", susceptible, "%"));
     }
-    if (profile.reachesSealedBrood()) {
-      chain.add(
-          Explanation.of(
-              "{} of the mites under the cappings killed",
-              Hazard.fraction(hazard * profile.inCellRatio()),
-              "%"));
+    if (strength(lane) != 1) {
+      chain.add(Explanation.of("{} times as strong in this colony", strength(lane), ""));
     }
-    return List.of(
-        new Explanation("{} of the mites on bees killed", Hazard.fraction(hazard), "%", chain));
+    return chain;
+  }
+
+  private void addHarm(List<Explanation> effects, double relative) {
+    SideEffects harm = method.profile().sideEffects();
+    String name = method.name() + ": ";
+    if (harm.laying() > 0) {
+      effects.add(
+          Explanation.of(name + "{} fewer eggs", Math.min(1, harm.laying() * relative), "%"));
+    }
+    if (harm.adults() > 0) {
+      double dead = Hazard.fraction(harm.adults() * relative);
+      effects.add(Explanation.of(name + "{} of the adult bees killed", dead, "%"));
+    }
+    if (harm.openBrood() > 0) {
+      double dead = Hazard.fraction(harm.openBrood() * relative);
+      effects.add(Explanation.of(name + "{} of the larvae killed", dead, "%"));
+    }
   }
 }

@@ -21,6 +21,7 @@ import org.undercap.scenario.Problems;
 final class FileText {
 
   private static final int BYTE_ORDER_MARK = 0xFEFF;
+  private static final int LAST_CHARACTER = 0xFFFD;
 
   private final String name;
   private final int limit;
@@ -90,7 +91,7 @@ final class FileText {
   private boolean hasNoControls(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t') {
+      if (isControl(c)) {
         problems.add(
             placeOf(text, i),
             "",
@@ -100,6 +101,11 @@ final class FileText {
       }
     }
     return true;
+  }
+
+  private static boolean isControl(char c) {
+    boolean blank = c == '\n' || c == '\r' || c == '\t';
+    return c > LAST_CHARACTER || (Character.isISOControl(c) && !blank);
   }
 
   private Place placeOf(String text, int index) {

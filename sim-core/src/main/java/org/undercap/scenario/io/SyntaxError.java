@@ -62,6 +62,8 @@ record SyntaxError(Place place, String message, String hint) {
               "is there a comma too many before it?",
               false),
           new Saying(
+              "xpected a field name", "a key must be a single word", "write key: value", false),
+          new Saying(
               "expected a valid value", "expected a value", "text needs double quotes", false));
 
   /** A fault in YAML. */

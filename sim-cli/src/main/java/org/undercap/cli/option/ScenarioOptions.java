@@ -1,0 +1,92 @@
+package org.undercap.cli.option;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.UsageException;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Problem;
+import org.undercap.scenario.Reading;
+import org.undercap.scenario.Scenario;
+import org.undercap.scenario.io.ScenarioReader;
+import picocli.CommandLine.Parameters;
+
+/** The scenario file that a command works on. */
+public final class ScenarioOptions {
+  @Parameters(
+      paramLabel = "SCENARIO",
+      description = "The scenario file (YAML, or JSON if its name ends in .json).")
+  private Path file;
+
+  /** Creates the options. */
+  public ScenarioOptions() {}
+
+  /**
+   * Name of the file without folder and ending, for names of results.
+   *
+   * @return the name
+   */
+  public String stem() {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  /**
+   * The file.
+   *
+   * @return its path as it was given
+   */
+  public Path file() {
+    return file;
+  }
+
+  /**
+   * Reads the file.
+   *
+   * @return the scenario
+   * @throws InvalidFileException if the file is not valid; the message holds all problems
+   */
+  public Scenario read() {
+    Reading<Scenario> reading = ScenarioReader.read(file);
+    return reading
+        .value()
+        .orElseThrow(() -> new InvalidFileException(problems(reading.problems())));
+  }
+
+  /**
+   * The problems of one or several files with their count.
+   *
+   * @param problems at least one
+   * @return lines without a line end after the last
+   */
+  public static String problems(List<Problem> problems) {
+    String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
+    return problems.stream().map(Problem::text).collect(Collectors.joining("\n")) + "\n" + count;
+  }
+
+  /**
+   * A plan of a scenario by its name.
+   *
+   * @param scenario the scenario
+   * @param name name of the plan; case does not matter
+   * @return the plan
+   * @throws UsageException if there is none of this name; the message lists the names
+   */
+  public static Plan plan(Scenario scenario, String name) {
+    return scenario.plans().stream()
+        .filter(plan -> plan.name().toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    "there is no plan '"
+                        + name
+                        + "'; this scenario has: "
+                        + scenario.plans().stream()
+                            .map(Plan::name)
+                            .collect(Collectors.joining(", "))));
+  }
+}
