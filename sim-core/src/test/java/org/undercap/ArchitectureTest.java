@@ -201,7 +201,7 @@ class ArchitectureTest {
     @SuppressWarnings({"unused", "StringFormatWithoutLocale", "JavaTimeDefaultTimeZone"})
     void practise() {
       System.out.println(
-          String.format("%s %s", LocalDate.now(), Math.exp((double) System.nanoTime())));
+          String.format("%s %s %s", LocalDate.now(), Math.exp(2), System.nanoTime()));
     }
   }
 }

@@ -16,6 +16,7 @@ import org.undercap.scenario.Scenario;
  * by the mites left in winter alone: a late treatment leaves few mites and ruined bees.
  *
  * @param scenario what was asked
+ * @param mites middle value of all mites on the first day (mites)
  * @param settings members and seed
  * @param dates the days that outcomes look at
  * @param runs each plan run once with the middle values, in the order of the scenario
@@ -24,6 +25,7 @@ import org.undercap.scenario.Scenario;
  */
 public record Comparison(
     Scenario scenario,
+    double mites,
     EnsembleSettings settings,
     SeasonDates dates,
     List<CentralRun> runs,
@@ -33,6 +35,7 @@ public record Comparison(
    * Copies the lists.
    *
    * @param scenario what was asked
+   * @param mites middle value of all mites on the first day, at least 0 (mites)
    * @param settings members and seed
    * @param dates the days that outcomes look at
    * @param runs one for each plan
@@ -76,7 +79,8 @@ public record Comparison(
     List<CentralRun> runs = CentralRun.of(scenario, mites, scenario.plans());
     Ensemble ensemble = new Ensemble(scenario, belief, settings);
     List<PlanResult> results = ensemble.run(scenario.plans(), progress);
-    return new Comparison(scenario, settings, ensemble.dates(), runs, results, Ranking.of(results));
+    return new Comparison(
+        scenario, mites, settings, ensemble.dates(), runs, results, Ranking.of(results));
   }
 
   /**

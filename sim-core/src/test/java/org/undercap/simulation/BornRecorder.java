@@ -15,7 +15,7 @@ final class BornRecorder implements DayObserver {
     values[day.index()] = day.flows().of(Flow.BORN, 0);
   }
 
-  double[] values() {
-    return values.clone();
+  double on(int day) {
+    return values[day];
   }
 }

@@ -24,7 +24,7 @@ class LanesTest {
   private static final int LANES = 7;
 
   /** Lane 0 gives place, time and plan; the others differ from it in all that may differ. */
-  private record Block(List<RandomCase> lanes, double[][] weather, double[] strength) {
+  private record Block(List<RandomCase> lanes, List<List<Double>> weather, List<Double> strength) {
     RandomCase first() {
       return lanes.get(0);
     }
@@ -39,7 +39,7 @@ class LanesTest {
           DailyDrivers.of(one.climate(), one.start(), one.days(), date -> 0, count);
       for (int day = 0; day < one.days(); day++) {
         for (int lane = 0; lane < count; lane++) {
-          drivers.temperature(day)[lane] += weather[from + lane][day];
+          drivers.temperature(day)[lane] += weather.get(from + lane).get(day);
           drivers.arriving(day)[lane] = lanes.get(from + lane).arriving();
         }
       }
@@ -47,8 +47,7 @@ class LanesTest {
     }
 
     List<Intervention> interventions(int from, int count) {
-      double[] own = new double[count];
-      System.arraycopy(strength, from, own, 0, count);
+      double[] own = strength.subList(from, from + count).stream().mapToDouble(s -> s).toArray();
       return first().interventions().stream()
           .map(i -> i instanceof Treatment t ? t.withStrength(own) : i)
           .toList();
@@ -79,13 +78,11 @@ class LanesTest {
   private static Block block(UniformRandomProvider random) {
     RandomCase first = RandomCases.any(random);
     List<RandomCase> lanes = new ArrayList<>(List.of(first));
-    double[][] weather = new double[LANES][first.days()];
-    double[] strength = new double[LANES];
+    List<List<Double>> weather = new ArrayList<>();
+    List<Double> strength = new ArrayList<>();
     for (int lane = 0; lane < LANES; lane++) {
-      strength[lane] = 2 * random.nextDouble();
-      for (int day = 0; day < first.days(); day++) {
-        weather[lane][day] = 10 * random.nextDouble() - 5;
-      }
+      strength.add(2 * random.nextDouble());
+      weather.add(random.doubles(first.days(), -5, 5).boxed().toList());
       if (lane > 0) {
         RandomCase other = RandomCases.any(random);
         lanes.add(other.withParameters(sameShape(other.parameters(), first.parameters())));

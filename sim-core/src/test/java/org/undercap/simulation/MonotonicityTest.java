@@ -34,7 +34,7 @@ import org.undercap.treatment.TemperatureResponse;
  * runs differ. Later it mostly holds, and the last tests show how it can fail.
  */
 class MonotonicityTest {
-  private static final int CASES = 60;
+  private static final int CASES = 40;
   private static final List<DailyColumn> MITES =
       List.of(
           DailyColumn.MITES_ON_BEES,

@@ -3,6 +3,8 @@ package org.undercap.simulation;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -44,14 +46,22 @@ record RandomCase(
     Circumstances circumstances) {
 
   /** A run that was kept day by day, with the end and the account of what was born. */
-  record Result(DailyTable table, Simulator.RunEnd end, double[] born) {}
+  record Result(DailyTable table, Simulator.RunEnd end, BornRecorder born) {}
+
+  /** Shapes that were made before; the properties all meet the same places and dates. */
+  private static final Map<List<?>, ColonyLanes> SHAPES = new ConcurrentHashMap<>();
 
   ColonyLanes colony() {
+    double[] broodDays = parameters.values(ParameterId.BROOD_WORKER_DAYS);
     ParameterSet sameBroodDays =
-        ParameterSet.shipped()
-            .with(ParameterId.BROOD_WORKER_DAYS, parameters.values(ParameterId.BROOD_WORKER_DAYS));
+        ParameterSet.shipped().with(ParameterId.BROOD_WORKER_DAYS, broodDays);
+    int day = SeasonDay.of(start);
     ColonyLanes colony =
-        StartShape.at(climate, SeasonDay.of(start), ModelParameters.of(sameBroodDays));
+        SHAPES
+            .computeIfAbsent(
+                List.of(climate, day, sameBroodDays.toString()),
+                key -> StartShape.at(climate, day, ModelParameters.of(sameBroodDays)))
+            .copy();
     colony.scaleTo(0, bees, colony.brood(0) / colony.adults(0) * bees * brood, mites);
     return colony;
   }
@@ -76,7 +86,7 @@ record RandomCase(
     DailyTable table = DailyTable.of(drivers(), 0);
     BornRecorder born = new BornRecorder(days);
     Simulator.RunEnd end = simulator().run(colony(), interventions, List.of(table, born));
-    return new Result(table, end, born.values());
+    return new Result(table, end, born);
   }
 
   RandomCase withSteps(List<? extends PlanStep> other) {

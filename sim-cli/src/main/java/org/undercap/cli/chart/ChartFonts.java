@@ -1,5 +1,6 @@
 package org.undercap.cli.chart;
 
+import java.awt.AWTError;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** The letters of the charts: DejaVu Sans from the jar, whatever the machine has installed. */
 final class ChartFonts {
@@ -19,6 +21,8 @@ final class ChartFonts {
   /** A list without fonts: quick to read, and enough, since the charts bring their own. */
   private static final String EMPTY_LIST = "version=1\nsequence.allfonts=default\n";
 
+  private static Optional<ChartFonts> loaded = Optional.empty();
+
   private final Font regular;
   private final Font bold;
 
@@ -27,27 +31,33 @@ final class ChartFonts {
     this.bold = bold;
   }
 
-  /** Reads the fonts once. */
-  private static final class Holder {
-    static final ChartFonts FONTS = load();
-  }
-
   /**
    * The fonts, read at the first call.
    *
    * @throws ChartsUnavailableException if Java cannot draw on this machine
    */
-  static ChartFonts shipped() {
-    try {
-      return Holder.FONTS;
-    } catch (LinkageError error) {
-      Throwable cause = error.getCause() == null ? error : error.getCause();
-      throw new ChartsUnavailableException(
-          "charts need Java's drawing library, which cannot start here ("
-              + cause.getMessage()
-              + "); on Debian or Ubuntu: apt-get install libfreetype6 libharfbuzz0b",
-          error);
+  static synchronized ChartFonts shipped() {
+    if (loaded.isEmpty()) {
+      try {
+        loaded = Optional.of(load());
+      } catch (LinkageError | InternalError | AWTError error) {
+        throw new ChartsUnavailableException(
+            "charts need Java's drawing library, which cannot start here ("
+                + rootOf(error).getMessage()
+                + "); on Debian or Ubuntu: apt-get install libfreetype6 libharfbuzz0b"
+                + " libfontconfig1 fontconfig-config fonts-dejavu-core",
+            error);
+      }
     }
+    return loaded.get();
+  }
+
+  private static Throwable rootOf(Throwable error) {
+    Throwable root = error;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    return root;
   }
 
   Font regular(float size) {
@@ -62,18 +72,23 @@ final class ChartFonts {
     if (System.getProperty(FONT_LIST) != null) {
       return read();
     }
+    Optional<Path> list = writeList();
+    list.ifPresent(file -> System.setProperty(FONT_LIST, file.toString()));
     try {
-      Path list = Files.createTempFile("undercap-fonts", ".properties");
-      try {
-        Files.writeString(list, EMPTY_LIST);
-        System.setProperty(FONT_LIST, list.toString());
-        return read();
-      } finally {
-        System.clearProperty(FONT_LIST);
-        Files.delete(list);
-      }
+      return read();
+    } finally {
+      System.clearProperty(FONT_LIST);
+      list.ifPresent(file -> file.toFile().delete());
+    }
+  }
+
+  /** Empty if there is no place for temporary files: then Java looks for fonts by itself. */
+  private static Optional<Path> writeList() {
+    try {
+      Path file = Files.createTempFile("undercap-fonts", ".properties");
+      return Optional.of(Files.writeString(file, EMPTY_LIST));
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      return Optional.empty();
     }
   }
 

@@ -12,6 +12,7 @@ final class FlagStrip {
   private static final double PAD = 3;
   private static final double GAP = 5;
   private static final double NUMBER_GAP = 2;
+  private static final int NUMBER_ROWS = 4;
 
   /**
    * A flag in its place.
@@ -97,7 +98,7 @@ final class FlagStrip {
     double half = lettering(flag).width(flag.lines()) / 2;
     double middle = Math.max(left + half, Math.min(flag.firstPole(), right - half));
     Flag poleless = new Flag(flag.lines(), List.of(), flag.bold());
-    for (int row = 0; row < 2; row++) {
+    for (int row = 0; row < NUMBER_ROWS; row++) {
       Placed candidate = new Placed(poleless, middle - half, middle + half, row);
       if (isFree(candidate, NUMBER_GAP)) {
         placed.add(candidate);

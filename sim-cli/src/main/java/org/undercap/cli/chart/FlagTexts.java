@@ -51,7 +51,7 @@ final class FlagTexts {
   String key() {
     List<String> parts = new ArrayList<>();
     for (String words : numbered) {
-      parts.add((numbered.indexOf(words) + 1) + " " + words);
+      parts.add((numbered.indexOf(words) + 1) + "\u00a0" + words);
     }
     return parts.isEmpty() ? "" : "Numbers above the plot: " + String.join("; ", parts) + ".";
   }

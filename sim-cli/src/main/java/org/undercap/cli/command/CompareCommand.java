@@ -3,6 +3,9 @@ package org.undercap.cli.command;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
@@ -11,7 +14,9 @@ import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.ComparisonFiles;
+import org.undercap.cli.report.ComparisonIndex;
 import org.undercap.cli.report.ComparisonJson;
 import org.undercap.cli.report.ComparisonPage;
 import org.undercap.comparison.Comparison;
@@ -20,52 +25,101 @@ import org.undercap.scenario.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Compares all plans of a scenario. */
 @Command(
     name = "compare",
-    description = "Compares all plans of a scenario: table, charts, data and cautions.",
+    description = "Compares all plans of a scenario: tables, charts, data and cautions.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap compare scenarios/saltmere-garth.yaml",
       "  undercap compare my-colony.yaml --out results --svg",
-      "  undercap compare my-colony.yaml --json > comparison.json"
+      "  undercap compare my-colony.yaml --json > comparison.json",
+      "  undercap compare scenarios/*.yaml --out reports --if-exists=overwrite"
     })
 final class CompareCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private ScenarioOptions scenarios;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "SCENARIO",
+      description =
+          "Scenario files; with several, each gets a folder of its own in --out, and a page lists them.")
+  private List<Path> files;
+
   @Mixin private EnsembleOptions ensemble;
   @Mixin private OutputOptions output;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
+    List<Scenario> scenarios = ScenarioOptions.readAll(files);
     PrintWriter err = spec.commandLine().getErr();
-    Scenario scenario = scenarios.read();
-    OutputFolder folder = output.folderOr(Path.of(scenarios.stem() + "-comparison"));
-    double mites = Mites.of(scenario);
-    Comparison comparison =
-        Comparison.of(scenario, mites, MiteBelief.known(mites), ensemble.settings(), members -> {});
-    if (json.wanted()) {
-      StringWriter document = new StringWriter();
-      ComparisonJson.write(document, comparison, mites);
-      out.print(document);
-      out.flush();
-      if (!output.named()) {
-        return ExitCodes.DONE;
+    if (files.size() == 1) {
+      OutputFolder folder =
+          output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
+      Comparison comparison = compare(scenarios.get(0));
+      print(comparison);
+      if (!json.wanted() || output.named()) {
+        write(comparison, folder, err);
+        err.print(
+            "next: look at "
+                + folder.path().resolve("plans.png")
+                + ", then count again after the treatment\n");
       }
     } else {
-      out.print(new ComparisonPage(comparison, mites).render());
-      out.flush();
+      compareAll(scenarios, err);
     }
-    new ComparisonFiles(comparison, mites, ChartStyle.A4, output.svg()).write(folder, err);
-    err.print(
-        "next: look at "
-            + folder.path().resolve("plans.png")
-            + ", then count again after the treatment\n");
     err.flush();
     return ExitCodes.DONE;
+  }
+
+  private void compareAll(List<Scenario> scenarios, PrintWriter err) {
+    if (json.wanted()) {
+      throw new UsageException("--json prints one document; give one scenario");
+    }
+    OutputFolder all =
+        output
+            .folder()
+            .orElseThrow(
+                () -> new UsageException("several scenarios need a folder: give --out=DIR too"));
+    Map<String, Comparison> byFolder = new LinkedHashMap<>();
+    for (int i = 0; i < scenarios.size(); i++) {
+      String stem = ScenarioOptions.stem(files.get(i));
+      if (byFolder.containsKey(stem)) {
+        throw new UsageException(
+            files.get(i) + ": another scenario has the name " + stem + " too; rename one");
+      }
+      Comparison comparison = compare(scenarios.get(i));
+      write(comparison, new OutputFolder(all.path().resolve(stem), all.ifExists()), err);
+      byFolder.put(stem, comparison);
+    }
+    ComparisonIndex.write(byFolder, all, err);
+    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder));
+    spec.commandLine().getOut().flush();
+  }
+
+  private Comparison compare(Scenario scenario) {
+    double mites = Mites.of(scenario);
+    return Comparison.of(
+        scenario, mites, MiteBelief.known(mites), ensemble.settings(), members -> {});
+  }
+
+  private void print(Comparison comparison) {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json.wanted()) {
+      StringWriter document = new StringWriter();
+      ComparisonJson.write(document, comparison);
+      out.print(document);
+    } else {
+      out.print(new ComparisonPage(comparison).render());
+    }
+    out.flush();
+  }
+
+  private void write(Comparison comparison, OutputFolder folder, PrintWriter err) {
+    new ComparisonFiles(comparison, ChartStyle.A4, output.svg()).write(folder, err);
   }
 }

@@ -24,23 +24,15 @@ public final class ScenarioOptions {
   public ScenarioOptions() {}
 
   /**
-   * Name of the file without folder and ending, for names of results.
+   * Name of a file without folder and ending, for names of results.
    *
+   * @param file the file
    * @return the name
    */
-  public String stem() {
+  public static String stem(Path file) {
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
-  }
-
-  /**
-   * The file.
-   *
-   * @return its path as it was given
-   */
-  public Path file() {
-    return file;
   }
 
   /**
@@ -50,10 +42,25 @@ public final class ScenarioOptions {
    * @throws InvalidFileException if the file is not valid; the message holds all problems
    */
   public Scenario read() {
-    Reading<Scenario> reading = ScenarioReader.read(file);
-    return reading
-        .value()
-        .orElseThrow(() -> new InvalidFileException(problems(reading.problems())));
+    return readAll(List.of(file)).get(0);
+  }
+
+  /**
+   * Reads several files.
+   *
+   * @param files the files
+   * @return the scenarios in their order
+   * @throws InvalidFileException if a file is not valid; the message holds all problems of all
+   *     files
+   */
+  public static List<Scenario> readAll(List<Path> files) {
+    List<Reading<Scenario>> readings = files.stream().map(ScenarioReader::read).toList();
+    List<Problem> problems =
+        readings.stream().flatMap(reading -> reading.problems().stream()).toList();
+    if (!problems.isEmpty()) {
+      throw new InvalidFileException(problems(problems));
+    }
+    return readings.stream().map(Reading::orThrow).toList();
   }
 
   /**

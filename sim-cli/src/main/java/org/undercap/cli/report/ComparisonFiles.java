@@ -14,30 +14,26 @@ import org.undercap.comparison.Comparison;
  * them.
  */
 public final class ComparisonFiles {
-  private static final String DAILY = "daily.csv";
-  private static final String BANDS = "bands.csv";
+  private static final String CURVES = "curves.csv";
   private static final String OUTCOMES = "outcomes.csv";
   private static final String JSON = "comparison.json";
   private static final String PAGE = "comparison.md";
   private final Comparison comparison;
-  private final double mites;
   private final ChartFiles charts;
 
   /**
    * The files of a comparison.
    *
    * @param comparison the comparison
-   * @param mites middle value of all mites on the first day (mites)
    * @param style paper or slide
    * @param svg whether to write each chart as SVG too
    */
-  public ComparisonFiles(Comparison comparison, double mites, ChartStyle style, boolean svg) {
+  public ComparisonFiles(Comparison comparison, ChartStyle style, boolean svg) {
     this.comparison = comparison;
-    this.mites = mites;
     charts = new ChartFiles(svg);
     RunCharts drawings = new RunCharts(comparison.scenario(), style);
     List<CentralRun> ranked = comparison.ranking().stream().map(comparison.runs()::get).toList();
-    String finding = new ComparisonPage(comparison, mites).answer().replaceAll("\\.$", "");
+    String finding = new ComparisonPage(comparison).answer().replaceAll("\\.$", "");
     charts.add("plans", drawings.plans(ranked, finding));
     charts.add("infestation", drawings.infestation(comparison.runs(), finding));
   }
@@ -49,7 +45,7 @@ public final class ComparisonFiles {
    */
   private List<String> names() {
     List<String> names = new ArrayList<>(charts.names());
-    names.addAll(List.of(OUTCOMES, DAILY, BANDS, JSON, PAGE));
+    names.addAll(List.of(OUTCOMES, CURVES, JSON, PAGE));
     return names;
   }
 
@@ -63,12 +59,9 @@ public final class ComparisonFiles {
     try (OutputFiles files = folder.prepare(names())) {
       charts.write(files);
       files.text(OUTCOMES, writer -> OutcomesCsv.write(writer, comparison));
-      files.text(DAILY, writer -> DailyCsv.runs(writer, comparison.runs()));
-      files.text(
-          BANDS, writer -> DailyCsv.bands(writer, comparison.scenario(), comparison.results()));
-      files.text(JSON, writer -> ComparisonJson.write(writer, comparison, mites));
-      files.text(
-          PAGE, writer -> writer.write(ComparisonMarkdown.of(comparison, mites, charts.names())));
+      files.text(CURVES, writer -> DailyCsv.curves(writer, comparison));
+      files.text(JSON, writer -> ComparisonJson.write(writer, comparison));
+      files.text(PAGE, writer -> writer.write(ComparisonMarkdown.of(comparison, charts.names())));
       files.publish(err);
     }
   }

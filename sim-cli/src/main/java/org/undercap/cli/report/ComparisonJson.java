@@ -26,9 +26,8 @@ public final class ComparisonJson {
    *
    * @param writer where to write; not closed
    * @param comparison the comparison
-   * @param mites middle value of all mites on the first day (mites)
    */
-  public static void write(Writer writer, Comparison comparison, double mites) {
+  public static void write(Writer writer, Comparison comparison) {
     Scenario scenario = comparison.scenario();
     JsonOutput.write(
         writer,
@@ -44,7 +43,7 @@ public final class ComparisonJson {
                   "a simulation to support talk, not a prescription; label and law come first")
               .number("members", comparison.settings().members())
               .number("seed", comparison.settings().seed())
-              .number("mitesOnFirstDay", mites)
+              .number("mitesOnFirstDay", comparison.mites())
               .number("bees", scenario.hive().bees())
               .number("broodCells", scenario.hive().broodCells())
               .text("winterBeesFrom", comparison.dates().winterBeesFrom().toString())

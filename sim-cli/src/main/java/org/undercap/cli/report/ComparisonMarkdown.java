@@ -9,7 +9,7 @@ import org.undercap.scenario.Scenario;
 final class ComparisonMarkdown {
   private ComparisonMarkdown() {}
 
-  static String of(Comparison comparison, double mites, List<String> charts) {
+  static String of(Comparison comparison, List<String> charts) {
     Scenario scenario = comparison.scenario();
     StringBuilder page = new StringBuilder("# " + escape(scenario.name()) + "\n\n");
     if (!scenario.about().isBlank()) {
@@ -18,14 +18,14 @@ final class ComparisonMarkdown {
     for (String chart : charts) {
       if (chart.endsWith(".png")) {
         page.append("![")
-            .append(escape(alternative(chart, comparison, mites)))
+            .append(escape(alternative(chart, comparison)))
             .append("](")
             .append(chart)
             .append(")\n\n");
       }
     }
     page.append("```text\n")
-        .append(new ComparisonPage(comparison, mites).render())
+        .append(new ComparisonPage(comparison).render())
         .append("```\n\n## What was assumed\n\n");
     for (Assumption assumption : scenario.assumptions()) {
       page.append("- `")
@@ -35,21 +35,21 @@ final class ComparisonMarkdown {
           .append('\n');
     }
     page.append(
-        "\nThe numbers behind this page: [outcomes.csv](outcomes.csv), [daily.csv](daily.csv), [bands.csv](bands.csv),"
+        "\nThe numbers behind this page: [outcomes.csv](outcomes.csv), [curves.csv](curves.csv),"
             + " [comparison.json](comparison.json).\n");
     return page.toString();
   }
 
-  private static String alternative(String chart, Comparison comparison, double mites) {
+  private static String alternative(String chart, Comparison comparison) {
     String what =
         chart.startsWith("plans")
             ? "Mites on bees and in sealed brood under each plan. "
             : "Mites on 100 bees under each plan. ";
-    return what + new ComparisonPage(comparison, mites).answer();
+    return what + new ComparisonPage(comparison).answer();
   }
 
   /** Text of a user must not become markup. */
-  private static String escape(String text) {
+  static String escape(String text) {
     return text.replaceAll("([\\\\`*_\\[\\]<>#|])", "\\\\$1").replaceAll("\\s+", " ");
   }
 }

@@ -29,18 +29,15 @@ public final class ComparisonPage {
   private static final int FIGURES = 2;
   private final Comparison comparison;
   private final Scenario scenario;
-  private final double mites;
 
   /**
    * A page of a comparison.
    *
    * @param comparison the comparison
-   * @param mites middle value of all mites on the first day (mites)
    */
-  public ComparisonPage(Comparison comparison, double mites) {
+  public ComparisonPage(Comparison comparison) {
     this.comparison = comparison;
     scenario = comparison.scenario();
-    this.mites = mites;
   }
 
   /**
@@ -59,7 +56,7 @@ public final class ComparisonPage {
     page.paragraph(answer());
     page.paragraph(
         "About "
-            + Numbers.rounded(mites, FIGURES)
+            + Numbers.rounded(comparison.mites(), FIGURES)
             + " mites in the colony on the first day. Each figure below is the middle of "
             + comparison.settings().members()
             + " runs; in brackets the range of 8 in 10.");

@@ -1,21 +1,26 @@
 package org.undercap.cli.report;
 
 import java.io.Writer;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.undercap.cli.output.CsvOutput;
 import org.undercap.comparison.CentralRun;
+import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.Series;
-import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DailyColumn;
 import org.undercap.simulation.DailyTable;
 
 /** Daily tables as comma-separated values. */
 public final class DailyCsv {
   private static final double[] SHARES = {0.1, 0.25, 0.5, 0.75, 0.9};
+  private static final MathContext BAND_FIGURES = new MathContext(5);
   private static final List<String> SHARE_NAMES = List.of("p10", "p25", "p50", "p75", "p90");
 
   private DailyCsv() {}
@@ -72,34 +77,47 @@ public final class DailyCsv {
   }
 
   /**
-   * How the daily curves of an ensemble spread.
+   * The curves of a comparison: the run with middle values at full precision, and quantiles over the
+   * ensemble, which are known to 2 % and so written with five figures.
    *
    * @param writer where to write; not closed
-   * @param scenario for the dates
-   * @param results the plans
+   * @param comparison the comparison
    */
-  public static void bands(Writer writer, Scenario scenario, List<PlanResult> results) {
+  public static void curves(Writer writer, Comparison comparison) {
     List<String> header = new ArrayList<>(List.of("plan", "date"));
     for (Series series : Series.values()) {
+      header.add(series.header());
       SHARE_NAMES.forEach(share -> header.add(series.header() + "_" + share));
     }
     CsvOutput csv = CsvOutput.withHeader(writer, header);
-    for (PlanResult result : results) {
-      List<double[]> columns = new ArrayList<>();
-      for (Series series : Series.values()) {
-        for (double share : SHARES) {
-          columns.add(result.bands().quantile(series, share));
-        }
-      }
-      for (int day = 0; day < result.bands().days(); day++) {
-        List<Object> row = new ArrayList<>();
-        row.add(result.plan().name());
-        row.add(scenario.start().plusDays(day));
-        for (double[] column : columns) {
-          row.add(column[day]);
-        }
-        csv.row(row.toArray());
-      }
+    for (int plan = 0; plan < comparison.results().size(); plan++) {
+      curves(csv, comparison.runs().get(plan).table(), comparison.results().get(plan));
     }
+  }
+
+  private static void curves(CsvOutput csv, DailyTable table, PlanResult result) {
+    Map<Series, List<double[]>> bands = new EnumMap<>(Series.class);
+    for (Series series : Series.values()) {
+      bands.put(series, Arrays.stream(SHARES).mapToObj(share -> result.bands().quantile(series, share)).toList());
+    }
+    for (int day = 0; day < result.bands().days(); day++) {
+      List<Object> row = new ArrayList<>(List.of(result.plan().name(), table.start().plusDays(day)));
+      for (Series series : Series.values()) {
+        row.add(day < table.days() ? middle(table, series, day) : 0.0);
+        for (double[] band : bands.get(series)) {
+          row.add(new BigDecimal(band[day]).round(BAND_FIGURES).doubleValue());
+        }
+      }
+      csv.row(row.toArray());
+    }
+  }
+
+  private static double middle(DailyTable table, Series series, int day) {
+    return switch (series) {
+      case MITES_ON_BEES -> table.at(DailyColumn.MITES_ON_BEES, day);
+      case MITES_IN_CELLS -> table.mitesInCells(day);
+      case MITES_PER_100_BEES -> table.mitesPer100Bees(day);
+      case ADULTS -> table.adults(day);
+    };
   }
 }
