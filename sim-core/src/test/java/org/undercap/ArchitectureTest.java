@@ -42,8 +42,10 @@ class ArchitectureTest {
           "monitoring",
           "scenario",
           "ensemble",
-          "comparison",
           "analysis",
+          "comparison",
+          "advice",
+          "planning",
           "evidence",
           "scenario.io");
 
