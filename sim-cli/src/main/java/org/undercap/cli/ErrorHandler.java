@@ -5,10 +5,13 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.Locale;
 import org.undercap.cli.command.RootCommand;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.UsageException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -30,8 +33,7 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
     PrintWriter err = command.getErr();
     err.println(error.getMessage());
     UnmatchedArgumentException.printSuggestions(error, err);
-    err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
-    return ExitCodes.USAGE;
+    return wrongUsage(command);
   }
 
   @Override
@@ -40,6 +42,10 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
     if (error instanceof InvalidFileException) {
       err.println(error.getMessage());
       return ExitCodes.INVALID_FILE;
+    }
+    if (error instanceof UsageException) {
+      err.println(error.getMessage());
+      return wrongUsage(command);
     }
     IOException ioError = ioErrorIn(error);
     err.println(ioError == null ? "unexpected error: " + error : describe(ioError));
@@ -52,6 +58,11 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
               + ".");
     }
     return ExitCodes.UNEXPECTED;
+  }
+
+  private static int wrongUsage(CommandLine command) {
+    command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+    return ExitCodes.USAGE;
   }
 
   private static IOException ioErrorIn(Exception error) {
@@ -72,6 +83,15 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
     if (error instanceof FileAlreadyExistsException existing) {
       return existing.getFile() + ": exists already";
     }
+    if (error instanceof FileSystemException system && system.getReason() != null) {
+      return system.getFile() + ": " + firstLower(system.getReason());
+    }
     return "cannot read or write: " + error.getMessage();
+  }
+
+  /** Messages begin with a lower-case letter, unless it is that of an abbreviation. */
+  private static String firstLower(String words) {
+    boolean word = words.length() > 1 && Character.isLowerCase(words.charAt(1));
+    return word ? words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1) : words;
   }
 }

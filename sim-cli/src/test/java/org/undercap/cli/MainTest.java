@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -14,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.UsageException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -117,6 +120,20 @@ class MainTest {
   void invalidFileHasItsOwnExitCodeAndItsMessageStandsAlone() {
     assertEquals(3, runFailing(new InvalidFileException("hive.yaml:5:15: error: no such date")));
     assertEquals("hive.yaml:5:15: error: no such date\n", err.toString());
+  }
+
+  @Test
+  void wrongUseFoundLateIsAnsweredLikeAnyOther() {
+    assertEquals(2, runFailing(new UsageException("out: is a file")));
+    assertEquals("", out.toString());
+    assertEquals("out: is a file\nTry 'undercap fail --help'.\n", err.toString());
+  }
+
+  @Test
+  void fullDiskIsNamedInPlainWords() {
+    IOException full = new FileSystemException("a.csv", null, "No space left on device");
+    assertEquals(1, runFailing(new UncheckedIOException(full)));
+    assertEquals("a.csv: no space left on device\n", err.toString());
   }
 
   @Test

@@ -83,6 +83,16 @@ public final class ClimateCatalogue {
         .in(hemisphere);
   }
 
+  /**
+   * How far a latitude, north or south, lies from the latitudes for which climates were made.
+   *
+   * @param latitude latitude (degrees, north positive)
+   * @return distance (degrees), 0 where there is a climate
+   */
+  public double degreesAway(double latitude) {
+    return climates.all().stream().mapToDouble(it -> it.distance(latitude)).min().orElseThrow();
+  }
+
   private static Placed toPlaced(CsvRow row) {
     double low = row.number("latitude_low");
     double high = row.number("latitude_high");

@@ -48,6 +48,16 @@ public final class DailyTemperatures implements TemperatureCourse {
     return elsewhere;
   }
 
+  /**
+   * Whether there is a temperature of its own for a date.
+   *
+   * @param date a date
+   * @return true if it was given
+   */
+  public boolean covers(LocalDate date) {
+    return daily.containsKey(date);
+  }
+
   @Override
   public double at(int doy) {
     return elsewhere.at(doy);
@@ -57,6 +67,13 @@ public final class DailyTemperatures implements TemperatureCourse {
   public double at(LocalDate date) {
     Double measured = daily.get(date);
     return measured != null ? measured : elsewhere.at(date);
+  }
+
+  @Override
+  public TemperatureCourse warmer(double degrees) {
+    SortedMap<LocalDate, Double> shifted = new TreeMap<>();
+    daily.forEach((date, t) -> shifted.put(date, t + degrees));
+    return new DailyTemperatures(shifted, elsewhere.warmer(degrees));
   }
 
   @Override

@@ -15,8 +15,9 @@ final class AdultAgeing {
   private final double[] perStage;
   private final double[] weakenedRatio;
   private final double[] weakenedFloor;
-  private final double[] pass;
-  private final double[] passWeakened;
+  private final double[] move;
+  private final double[] moveWeakened;
+  private final double[] stay;
   private final double[] survival;
 
   AdultAgeing(ModelParameters p) {
@@ -32,8 +33,9 @@ final class AdultAgeing {
     for (int lane = 0; lane < perStage.length; lane++) {
       perStage[lane] = stages / perStage[lane];
     }
-    pass = new double[p.lanes()];
-    passWeakened = new double[p.lanes()];
+    move = new double[p.lanes()];
+    moveWeakened = new double[p.lanes()];
+    stay = new double[p.lanes()];
     survival = new double[p.lanes()];
   }
 
@@ -52,35 +54,46 @@ final class AdultAgeing {
     }
   }
 
-  void age(ColonyLanes colony, Emergence emerged, DayEffects effects, DayFlows flows) {
+  void age(ColonyLanes colony, DayEffects effects, DayFlows flows) {
     double[] speed = flows.of(Flow.AGEING_SPEED);
     double[] adults = flows.of(Flow.ADULTS);
     double[] killed = flows.of(Flow.ADULTS_KILLED);
-    for (int lane = 0; lane < speed.length; lane++) {
-      double v = speed[lane];
+    double[] left = effects.adultsLeft;
+    double[] alive = survival;
+    for (int lane = 0; lane < alive.length; lane++) {
       double dead = Hazard.fraction(effects.adultHazard[lane]);
-      pass[lane] = Math.min(1.0, v * perStage[lane]);
-      passWeakened[lane] =
-          Math.min(1.0, Math.max(v, weakenedFloor[lane]) * perStage[lane] * weakenedRatio[lane]);
-      survival[lane] = 1.0 - dead;
-      killed[lane] = adults[lane] * effects.adultsLeft[lane] * dead;
+      alive[lane] = 1.0 - dead;
+      killed[lane] = adults[lane] * left[lane] * dead;
     }
-    age(colony.healthy, pass, emerged.healthy);
-    age(colony.weakened, passWeakened, emerged.weakened);
+    double[] stage = perStage;
+    double[] ratio = weakenedRatio;
+    double[] floor = weakenedFloor;
+    for (int lane = 0; lane < alive.length; lane++) {
+      move[lane] = Math.min(1.0, speed[lane] * stage[lane]);
+      moveWeakened[lane] =
+          Math.min(1.0, Math.max(speed[lane], floor[lane]) * stage[lane] * ratio[lane]);
+    }
+    age(colony.healthy, move, flows.of(Flow.EMERGED_HEALTHY));
+    age(colony.weakened, moveWeakened, flows.of(Flow.EMERGED_WEAKENED));
   }
 
   private void age(double[][] stages, double[] passing, double[] entering) {
+    double[] staying = stay;
+    double[] alive = survival;
+    for (int lane = 0; lane < staying.length; lane++) {
+      staying[lane] = (1.0 - passing[lane]) * alive[lane];
+      passing[lane] *= alive[lane];
+    }
     for (int stage = stages.length - 1; stage > 0; stage--) {
       double[] here = stages[stage];
       double[] younger = stages[stage - 1];
       for (int lane = 0; lane < here.length; lane++) {
-        double p = passing[lane];
-        here[lane] = (here[lane] * (1.0 - p) + younger[lane] * p) * survival[lane];
+        here[lane] = here[lane] * staying[lane] + younger[lane] * passing[lane];
       }
     }
     double[] first = stages[0];
     for (int lane = 0; lane < first.length; lane++) {
-      first[lane] = first[lane] * (1.0 - passing[lane]) * survival[lane] + entering[lane];
+      first[lane] = first[lane] * staying[lane] + entering[lane];
     }
   }
 }

@@ -34,26 +34,43 @@ final class CellInvasion {
     double[] droneCells = colony.sealedDrones.age();
     double[] inWorkers = colony.mothersInWorkers.age();
     double[] inDrones = colony.mothersInDrones.age();
-    for (int lane = 0; lane < workerCells.length; lane++) {
-      workerCells[lane] = droneCells[lane] = inWorkers[lane] = inDrones[lane] = 0.0;
-    }
+    Arrays.fill(workerCells, 0.0);
+    Arrays.fill(droneCells, 0.0);
+    Arrays.fill(inWorkers, 0.0);
+    Arrays.fill(inDrones, 0.0);
     actUnderCappings(colony, effects, flows);
+    System.arraycopy(brood.sealedWorkers, 0, workerCells, 0, workerCells.length);
+    System.arraycopy(brood.sealedDrones, 0, droneCells, 0, droneCells.length);
+    enterCells(colony.phoretic, workerCells, droneCells, inWorkers, inDrones, flows);
+  }
+
+  private void enterCells(
+      double[] phoretic,
+      double[] workerCells,
+      double[] droneCells,
+      double[] inWorkers,
+      double[] inDrones,
+      DayFlows flows) {
     double[] adults = flows.of(Flow.ADULTS);
     double[] invaded = flows.of(Flow.INVADED);
-    double[] phoretic = colony.phoretic;
-    for (int lane = 0; lane < workerCells.length; lane++) {
-      double grams = adults[lane] * beeWeight[lane];
-      double perGram = grams > 0 ? 1.0 / grams : 0.0;
-      double toWorkers = workerRate[lane] * brood.sealedWorkers[lane] * perGram;
-      double toDrones = droneRate[lane] * brood.sealedDrones[lane] * perGram;
-      double hazard = toWorkers + toDrones;
-      double leaving = phoretic[lane] * Hazard.fraction(hazard);
-      double workerPart = hazard > 0 ? leaving * (toWorkers / hazard) : 0.0;
-      workerCells[lane] = brood.sealedWorkers[lane];
-      droneCells[lane] = brood.sealedDrones[lane];
+    double[] weight = beeWeight;
+    double[] toWorker = workerRate;
+    double[] toDrone = droneRate;
+    double[] hazard = mitesLeft;
+    for (int lane = 0; lane < hazard.length; lane++) {
+      double perGram = 1.0 / Math.max(adults[lane] * weight[lane], Double.MIN_NORMAL);
+      double workers = toWorker[lane] * workerCells[lane] * perGram;
+      hazard[lane] = workers + toDrone[lane] * droneCells[lane] * perGram;
+      inWorkers[lane] = workers / Math.max(hazard[lane], Double.MIN_NORMAL);
+    }
+    for (int lane = 0; lane < hazard.length; lane++) {
+      invaded[lane] = phoretic[lane] * Hazard.fraction(hazard[lane]);
+    }
+    for (int lane = 0; lane < hazard.length; lane++) {
+      double leaving = invaded[lane];
+      double workerPart = leaving * inWorkers[lane];
       inWorkers[lane] = workerPart;
       inDrones[lane] = leaving - workerPart;
-      invaded[lane] = leaving;
       phoretic[lane] -= leaving;
     }
   }

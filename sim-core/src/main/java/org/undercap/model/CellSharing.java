@@ -1,5 +1,7 @@
 package org.undercap.model;
 
+import java.util.Arrays;
+
 /**
  * How mother mites share cells: which share of the cells is infested, which holds one mother only,
  * and what crowding leaves of each mother's daughters, all from the mean number of mothers a cell.
@@ -10,6 +12,8 @@ package org.undercap.model;
  * last entry on, so its mean over the mothers is exact in a few terms.
  */
 abstract sealed class CellSharing {
+  private static final int LARGEST_PRODUCT = 16;
+
   /** Crowding factor beyond the listed numbers of mothers. */
   final double lastFactor;
 
@@ -38,12 +42,15 @@ abstract sealed class CellSharing {
   abstract void share(
       double[] mothersPerCell, double[] infested, double[] single, double[] crowding);
 
-  final double polynomial(double x) {
-    double sum = 0;
-    for (int others = terms.length - 1; others >= 0; others--) {
-      sum = sum * x + terms[others];
+  /** Value of the polynomial of the terms at each x, by Horner's rule. */
+  final void polynomial(double[] x, double[] sum) {
+    Arrays.fill(sum, terms.length == 0 ? 0.0 : terms[terms.length - 1]);
+    for (int others = terms.length - 2; others >= 0; others--) {
+      double term = terms[others];
+      for (int lane = 0; lane < x.length; lane++) {
+        sum[lane] = sum[lane] * x[lane] + term;
+      }
     }
-    return sum;
   }
 
   private static final class Poisson extends CellSharing {
@@ -63,13 +70,14 @@ abstract sealed class CellSharing {
 
     @Override
     void share(double[] mothersPerCell, double[] infested, double[] single, double[] crowding) {
+      polynomial(mothersPerCell, crowding);
       for (int lane = 0; lane < mothersPerCell.length; lane++) {
         double lam = mothersPerCell[lane];
         double some = Hazard.fraction(lam);
         double none = 1.0 - some;
         infested[lane] = some;
         single[lane] = lam * none;
-        crowding[lane] = lastFactor + none * polynomial(lam);
+        crowding[lane] = lastFactor + none * crowding[lane];
       }
     }
   }
@@ -95,28 +103,36 @@ abstract sealed class CellSharing {
     @Override
     void share(double[] mothersPerCell, double[] infested, double[] single, double[] crowding) {
       for (int lane = 0; lane < mothersPerCell.length; lane++) {
-        double lam = mothersPerCell[lane];
-        double alone = k / (k + lam);
-        double none = power(alone);
+        single[lane] = k / (k + mothersPerCell[lane]);
+        infested[lane] = 1.0 - single[lane];
+      }
+      polynomial(infested, crowding);
+      power(single, infested);
+      for (int lane = 0; lane < mothersPerCell.length; lane++) {
+        double none = infested[lane];
+        double alone = single[lane];
+        crowding[lane] = lastFactor + none * alone * crowding[lane];
+        single[lane] = mothersPerCell[lane] * none * alone;
         infested[lane] = 1.0 - none;
-        single[lane] = lam * none * alone;
-        crowding[lane] = lastFactor + none * alone * polynomial(lam / (k + lam));
       }
     }
 
     /**
-     * The power k of a base in (0, 1]: products where k is a small whole number, so that it is
-     * fast.
+     * The power k of bases in (0, 1]: products where k is a small whole number, so that it is fast.
      */
-    private double power(double base) {
-      if (k != (int) k || k > 16) {
-        return StrictMath.pow(base, k);
+    private void power(double[] base, double[] result) {
+      if (k != (int) k || k > LARGEST_PRODUCT) {
+        for (int lane = 0; lane < base.length; lane++) {
+          result[lane] = StrictMath.pow(base[lane], k);
+        }
+        return;
       }
-      double product = base;
+      System.arraycopy(base, 0, result, 0, base.length);
       for (int i = 1; i < k; i++) {
-        product *= base;
+        for (int lane = 0; lane < base.length; lane++) {
+          result[lane] *= base[lane];
+        }
       }
-      return product;
     }
   }
 }

@@ -45,12 +45,22 @@ public final class Cohorts {
     return rows[youngest];
   }
 
-  /** Adds all cohorts to a sum, one value a colony. */
+  /**
+   * Adds all cohorts to a sum, one value a colony; two rows at a time, which halves the traffic.
+   */
   void addTo(double[] sum) {
-    for (int age = 0; age < rows.length; age++) {
-      double[] row = row(age);
+    int age = rows.length % 2;
+    if (age == 1) {
+      double[] row = row(0);
       for (int lane = 0; lane < sum.length; lane++) {
         sum[lane] += row[lane];
+      }
+    }
+    for (; age < rows.length; age += 2) {
+      double[] row = row(age);
+      double[] next = row(age + 1);
+      for (int lane = 0; lane < sum.length; lane++) {
+        sum[lane] += row[lane] + next[lane];
       }
     }
   }

@@ -7,13 +7,11 @@ import java.util.Map;
 /** What happened on one day, one value a colony for each {@link Flow}. Overwritten every day. */
 public final class DayFlows {
   private final Map<Flow, double[]> values = new EnumMap<>(Flow.class);
-  private final double[][] rows;
 
   DayFlows(int lanes) {
     for (Flow flow : Flow.values()) {
       values.put(flow, new double[lanes]);
     }
-    rows = values.values().toArray(new double[0][]);
   }
 
   /**
@@ -37,9 +35,17 @@ public final class DayFlows {
     return values.get(flow)[lane];
   }
 
-  void clear() {
-    for (double[] row : rows) {
-      Arrays.fill(row, 0.0);
-    }
+  /**
+   * Carries yesterday's end over to today's start and forgets what is only added to or written on
+   * some days.
+   */
+  void startDay() {
+    int lanes = of(Flow.ADULTS).length;
+    System.arraycopy(of(Flow.ADULTS_AFTER), 0, of(Flow.ADULTS), 0, lanes);
+    System.arraycopy(of(Flow.MITES_AFTER), 0, of(Flow.MITES_BEFORE), 0, lanes);
+    Arrays.fill(of(Flow.BORN), 0.0);
+    Arrays.fill(of(Flow.LOST_AT_EMERGENCE), 0.0);
+    Arrays.fill(of(Flow.KILLED_IN_CELLS), 0.0);
+    Arrays.fill(of(Flow.REMOVED), 0.0);
   }
 }

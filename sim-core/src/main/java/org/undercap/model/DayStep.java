@@ -30,7 +30,6 @@ public final class DayStep {
   private final double[] lostWarm;
   private final double[] coldBelow;
   private final double[] open;
-  private final double[] bees;
   private final int[] lostOn;
 
   /**
@@ -61,10 +60,10 @@ public final class DayStep {
     lostWarm = parameters.perLane(ParameterId.LOST_ADULTS_WARM);
     coldBelow = parameters.perLane(ParameterId.LOST_COLD_BELOW);
     open = new double[lanes];
-    bees = new double[lanes];
     lostOn = new int[lanes];
     Arrays.fill(lostOn, ALIVE);
     colony.mitesTo(flows.of(Flow.MITES_AFTER));
+    colony.adultsTo(flows.of(Flow.ADULTS_AFTER));
   }
 
   /**
@@ -97,19 +96,16 @@ public final class DayStep {
 
   /** Starts a day: counts bees and open brood, forgets yesterday's effects. */
   public void begin() {
-    System.arraycopy(flows.of(Flow.MITES_AFTER), 0, bees, 0, bees.length);
-    flows.clear();
-    System.arraycopy(bees, 0, flows.of(Flow.MITES_BEFORE), 0, bees.length);
+    flows.startDay();
     effects.clear();
     double[] adultsNow = flows.of(Flow.ADULTS);
     double[] broodIndex = flows.of(Flow.BROOD_INDEX);
-    colony.adultsTo(adultsNow);
     Arrays.fill(open, 0.0);
     colony.workerLarvae.addTo(open);
     colony.droneLarvae.addTo(open);
     for (int lane = 0; lane < open.length; lane++) {
-      double a = adultsNow[lane];
-      broodIndex[lane] = a > 0 ? Math.min(1.0, open[lane] / a / fullBroodIndex[lane]) : 0.0;
+      double needed = Math.max(adultsNow[lane], Double.MIN_NORMAL) * fullBroodIndex[lane];
+      broodIndex[lane] = Math.min(1.0, open[lane] / needed);
     }
   }
 
@@ -129,8 +125,9 @@ public final class DayStep {
     broodAgeing.age(colony, laying, effects);
     invasion.invade(colony, broodAgeing, effects, flows);
     mites.liveOn(colony, emergence.returned, season, effects, flows);
-    adults.age(colony, emergence, effects, flows);
+    adults.age(colony, effects, flows);
     colony.mitesTo(flows.of(Flow.MITES_AFTER));
+    colony.adultsTo(flows.of(Flow.ADULTS_AFTER));
     closeLedger(day);
     return loseColonies(season, day);
   }
@@ -149,19 +146,24 @@ public final class DayStep {
     double[] onBees = flows.of(Flow.KILLED_ON_BEES);
     double[] inCells = flows.of(Flow.KILLED_IN_CELLS);
     double[] removed = flows.of(Flow.REMOVED);
-    for (int lane = 0; lane < before.length; lane++) {
+    double[] difference = open;
+    for (int lane = 0; lane < difference.length; lane++) {
       double in = before[lane] + born[lane] + arrived[lane];
       double out =
           after[lane] + lost[lane] + natural[lane] + onBees[lane] + inCells[lane] + removed[lane];
-      if (!(Math.abs(in - out) <= LEDGER_TOLERANCE * Math.max(1.0, in))) {
+      difference[lane] = Math.abs(in - out) / Math.max(1.0, in);
+    }
+    for (int lane = 0; lane < difference.length; lane++) {
+      if (!(difference[lane] <= LEDGER_TOLERANCE)) {
         throw new ModelException(
             String.format(
                 Locale.ROOT,
-                "the account of mites does not close on day %d, colony %d: %s in, %s out, %s bees",
+                "the account of mites does not close on day %d, colony %d: off by %s of %s mites and %s born, %s bees",
                 day,
                 lane,
-                in,
-                out,
+                difference[lane],
+                before[lane],
+                born[lane],
                 flows.of(Flow.ADULTS, lane)));
       }
     }
@@ -169,7 +171,7 @@ public final class DayStep {
 
   private int loseColonies(DayDrivers season, int day) {
     int lost = 0;
-    colony.adultsTo(bees);
+    double[] bees = flows.of(Flow.ADULTS_AFTER);
     for (int lane = 0; lane < bees.length; lane++) {
       if (!(bees[lane] >= 0 && bees[lane] < Double.POSITIVE_INFINITY)) {
         throw new ModelException(
@@ -192,6 +194,7 @@ public final class DayStep {
   public void bury(int lane) {
     colony.clearLane(lane);
     flows.of(Flow.MITES_AFTER)[lane] = 0;
+    flows.of(Flow.ADULTS_AFTER)[lane] = 0;
   }
 
   /**

@@ -2,11 +2,19 @@ package org.undercap.model;
 
 import static org.undercap.parameter.ParameterId.*;
 
+import java.util.Arrays;
+
 /**
  * Step 2: the oldest sealed cells open. Bees emerge, healthy or weakened; mothers and the daughters
  * that ripened in time return to the bees or fall.
  */
 final class Emergence {
+  /**
+   * Mothers a cell beyond which nothing changes: every cell is infested and crowded to the last
+   * factor.
+   */
+  private static final double CROWDED = 50.0;
+
   private final double[] sealedSurvival;
   private final double[] deathOfOne;
   private final double[] deathOfSeveral;
@@ -15,15 +23,6 @@ final class Emergence {
   private final Brood workers;
   private final Brood drones;
   private final double[] fertility;
-
-  /** Healthy workers emerging today (bees). */
-  final double[] healthy;
-
-  /** Weakened workers emerging today (bees). */
-  final double[] weakened;
-
-  /** Drones emerging today (bees). */
-  final double[] emergedDrones;
 
   /** Mothers and daughters that return to the bees today (mites). */
   final double[] returned;
@@ -74,64 +73,79 @@ final class Emergence {
             p.perLane(EMERGENCE_LOSS_DAUGHTER_DRONE));
     int lanes = p.lanes();
     fertility = new double[lanes];
-    healthy = new double[lanes];
-    weakened = new double[lanes];
-    emergedDrones = new double[lanes];
     returned = new double[lanes];
   }
 
   void emerge(ColonyLanes colony, DayFlows flows) {
     double[] broodIndex = flows.of(Flow.BROOD_INDEX);
-    for (int lane = 0; lane < fertility.length; lane++) {
-      fertility[lane] = winterFactor[lane] + (1.0 - winterFactor[lane]) * broodIndex[lane];
-      returned[lane] = 0;
+    double[] winter = winterFactor;
+    for (int lane = 0; lane < winter.length; lane++) {
+      fertility[lane] = winter[lane] + (1.0 - winter[lane]) * broodIndex[lane];
     }
-    letMitesGo(workers, colony.sealedWorkers.oldest(), colony.mothersInWorkers.oldest(), flows);
-    letMitesGo(drones, colony.sealedDrones.oldest(), colony.mothersInDrones.oldest(), flows);
+    Arrays.fill(returned, 0.0);
+    open(workers, colony.sealedWorkers.oldest(), colony.mothersInWorkers.oldest());
+    open(drones, colony.sealedDrones.oldest(), colony.mothersInDrones.oldest());
     letWorkersGo(colony.sealedWorkers.oldest(), flows);
     letDronesGo(colony.sealedDrones.oldest(), colony.drones);
+    letMitesGo(workers, colony.mothersInWorkers.oldest(), flows);
+    letMitesGo(drones, colony.mothersInDrones.oldest(), flows);
   }
 
-  private void letMitesGo(Brood b, double[] cells, double[] mothers, DayFlows flows) {
+  private static void open(Brood b, double[] cells, double[] mothers) {
     double[] perCell = b.mothersPerCell;
     for (int lane = 0; lane < perCell.length; lane++) {
-      double c = cells[lane];
-      perCell[lane] = c > 0 ? mothers[lane] / c : 0.0;
+      perCell[lane] = Math.min(CROWDED, mothers[lane] / Math.max(cells[lane], Double.MIN_NORMAL));
     }
     b.sharing.share(perCell, b.infested, b.single, b.crowding);
+  }
+
+  private void letMitesGo(Brood b, double[] mothers, DayFlows flows) {
     double[] born = flows.of(Flow.BORN);
     double[] lost = flows.of(Flow.LOST_AT_EMERGENCE);
-    for (int lane = 0; lane < perCell.length; lane++) {
-      double m = mothers[lane];
-      double d = m * b.daughters[lane] * fertility[lane] * b.crowding[lane];
-      double fallen = m * b.motherLoss[lane] + d * b.daughterLoss[lane];
-      born[lane] += d;
+    double[] daughters = b.single;
+    double[] perMother = b.daughters;
+    double[] crowding = b.crowding;
+    double[] fertile = fertility;
+    for (int lane = 0; lane < daughters.length; lane++) {
+      daughters[lane] = mothers[lane] * perMother[lane] * fertile[lane] * crowding[lane];
+      born[lane] += daughters[lane];
+    }
+    double[] motherLoss = b.motherLoss;
+    double[] daughterLoss = b.daughterLoss;
+    double[] back = returned;
+    for (int lane = 0; lane < daughters.length; lane++) {
+      double fallen = mothers[lane] * motherLoss[lane] + daughters[lane] * daughterLoss[lane];
       lost[lane] += fallen;
-      returned[lane] += m + d - fallen;
+      back[lane] += mothers[lane] + daughters[lane] - fallen;
     }
   }
 
   private void letWorkersGo(double[] cells, DayFlows flows) {
+    double[] healthy = flows.of(Flow.EMERGED_HEALTHY);
+    double[] weakened = flows.of(Flow.EMERGED_WEAKENED);
     double[] share = flows.of(Flow.PARASITISED_SHARE);
-    double[] emergedHealthy = flows.of(Flow.EMERGED_HEALTHY);
-    double[] emergedWeakened = flows.of(Flow.EMERGED_WEAKENED);
+    double[] infested = workers.infested;
+    double[] single = workers.single;
+    double[] survival = sealedSurvival;
+    double[] one = deathOfOne;
+    double[] several = deathOfSeveral;
+    System.arraycopy(infested, 0, share, 0, share.length);
+    System.arraycopy(cells, 0, flows.of(Flow.OPENED_CELLS), 0, cells.length);
     for (int lane = 0; lane < cells.length; lane++) {
-      double bees = cells[lane] * sealedSurvival[lane];
-      double infested = workers.infested[lane];
-      double one = workers.single[lane];
-      share[lane] = infested;
-      healthy[lane] = bees * (1.0 - infested);
-      weakened[lane] =
-          bees * (one * (1.0 - deathOfOne[lane]) + (infested - one) * (1.0 - deathOfSeveral[lane]));
-      emergedHealthy[lane] = healthy[lane];
-      emergedWeakened[lane] = weakened[lane];
+      double bees = cells[lane] * survival[lane];
+      healthy[lane] = bees * (1.0 - infested[lane]);
+      double parasitised =
+          single[lane] * (1.0 - one[lane])
+              + (infested[lane] - single[lane]) * (1.0 - several[lane]);
+      weakened[lane] = bees * parasitised;
     }
   }
 
   private void letDronesGo(double[] cells, double[] adultDrones) {
+    double[] survival = sealedSurvival;
+    double[] staying = droneSurvival;
     for (int lane = 0; lane < cells.length; lane++) {
-      emergedDrones[lane] = cells[lane] * sealedSurvival[lane];
-      adultDrones[lane] = adultDrones[lane] * droneSurvival[lane] + emergedDrones[lane];
+      adultDrones[lane] = adultDrones[lane] * staying[lane] + cells[lane] * survival[lane];
     }
   }
 }

@@ -12,6 +12,8 @@ public enum Flow {
   AGEING_SPEED,
   /** Eggs laid, worker and drone (eggs). */
   EGGS_LAID,
+  /** Sealed worker cells whose time had come to open (cells). */
+  OPENED_CELLS,
   /** Healthy workers that emerged (bees). */
   EMERGED_HEALTHY,
   /** Workers that emerged after being parasitised under the cappings (bees). */
@@ -36,6 +38,8 @@ public enum Flow {
   REMOVED,
   /** Adult workers killed by a treatment (bees). */
   ADULTS_KILLED,
+  /** Adult workers at the end of the day (bees). */
+  ADULTS_AFTER,
   /** All mites at the end of the day (mites). */
   MITES_AFTER
 }

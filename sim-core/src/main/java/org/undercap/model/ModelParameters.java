@@ -1,8 +1,8 @@
 package org.undercap.model;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 
@@ -60,6 +60,26 @@ public final class ModelParameters {
     return sets.get(0);
   }
 
+  /**
+   * Whether all colonies have the same values of all parameters but some.
+   *
+   * @param ids parameters that may differ
+   * @return true if no other parameter differs
+   */
+  public boolean agreeBeside(Set<ParameterId> ids) {
+    for (ParameterId id : ParameterId.values()) {
+      if (!ids.contains(id) && !isShared(id)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isShared(ParameterId id) {
+    ParameterSet first = first();
+    return sets.stream().allMatch(set -> set.sameValues(first, id));
+  }
+
   double[] perLane(ParameterId id) {
     return perLane(id, 0);
   }
@@ -90,14 +110,11 @@ public final class ModelParameters {
 
   /** Values that must be the same for all lanes. */
   double[] shared(ParameterId id) {
-    double[] values = sets.get(0).values(id);
-    for (ParameterSet set : sets) {
-      if (!Arrays.equals(values, set.values(id))) {
-        throw new IllegalArgumentException(
-            "parameter " + id.id() + " must be the same for all colonies run side by side");
-      }
+    if (!isShared(id)) {
+      throw new IllegalArgumentException(
+          "parameter " + id.id() + " must be the same for all colonies run side by side");
     }
-    return values;
+    return first().values(id);
   }
 
   int[] sharedDays(ParameterId id) {

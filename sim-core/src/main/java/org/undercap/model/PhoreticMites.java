@@ -30,17 +30,20 @@ final class PhoreticMites {
     double[] adults = flows.of(Flow.ADULTS);
     double[] arriving = season.arriving;
     double[] phoretic = colony.phoretic;
+    double[] broodless = deathBroodless;
+    double[] broodNest = deathBroodNest;
     for (int lane = 0; lane < phoretic.length; lane++) {
-      double mu =
-          deathBroodless[lane] + (deathBroodNest[lane] - deathBroodless[lane]) * broodIndex[lane];
-      double hazard = mu + kill[lane];
+      double mu = broodless[lane] + (broodNest[lane] - broodless[lane]) * broodIndex[lane];
+      natural[lane] = mu / Math.max(mu + kill[lane], Double.MIN_NORMAL);
+      killed[lane] = Hazard.fraction(mu + kill[lane]);
+    }
+    for (int lane = 0; lane < phoretic.length; lane++) {
       double arrivals = adults[lane] > 0 ? arriving[lane] : 0.0;
       double mites = phoretic[lane] + returned[lane] + arrivals;
-      double dead = mites * Hazard.fraction(hazard);
-      double byThemselves = hazard > 0 ? dead * (mu / hazard) : 0.0;
+      double dead = mites * killed[lane];
       arrived[lane] = arrivals;
-      natural[lane] = byThemselves;
-      killed[lane] = dead - byThemselves;
+      natural[lane] *= dead;
+      killed[lane] = dead - natural[lane];
       phoretic[lane] = mites - dead;
     }
   }

@@ -67,6 +67,17 @@ public final class ParameterSet {
   }
 
   /**
+   * Whether another set has the same values of a parameter.
+   *
+   * @param other the other set
+   * @param id the parameter
+   * @return true if each value is the same
+   */
+  public boolean sameValues(ParameterSet other, ParameterId id) {
+    return Arrays.equals(values.get(id), other.values.get(id));
+  }
+
+  /**
    * A copy of this set with other values for one parameter. They may lie outside the range of the
    * catalogue, as studies need, but not outside the domain of the parameter.
    *

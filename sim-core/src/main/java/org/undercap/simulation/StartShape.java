@@ -6,7 +6,9 @@ import static org.undercap.parameter.ParameterId.START_MITES;
 import static org.undercap.parameter.ParameterId.START_MITE_DAYS;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.undercap.climate.Climate;
 import org.undercap.climate.SeasonDay;
 import org.undercap.model.ColonyLanes;
@@ -26,6 +28,22 @@ import org.undercap.parameter.ParameterSet;
  */
 public final class StartShape {
   private static final int FIRST_DAY = 1;
+
+  /** Parameters that change nothing in a colony without mites. */
+  private static final Set<ParameterId> MITES_ONLY =
+      EnumSet.of(
+          ParameterId.INVASION_WORKER,
+          ParameterId.INVASION_DRONE,
+          ParameterId.REPRODUCTION_WORKER,
+          ParameterId.REPRODUCTION_DRONE,
+          ParameterId.REPRODUCTION_WINTER_FACTOR,
+          ParameterId.EMERGENCE_LOSS_MOTHER_WORKER,
+          ParameterId.EMERGENCE_LOSS_DAUGHTER_WORKER,
+          ParameterId.EMERGENCE_LOSS_MOTHER_DRONE,
+          ParameterId.EMERGENCE_LOSS_DAUGHTER_DRONE,
+          ParameterId.MITE_DEATH_BROOD_NEST,
+          ParameterId.MITE_DEATH_BROODLESS,
+          ParameterId.ADULT_WEIGHT);
 
   private StartShape() {}
 
@@ -50,15 +68,27 @@ public final class StartShape {
     if (seasonDay - miteDays < FIRST_DAY) {
       healthyDays += SeasonDay.DAYS;
     }
-    ColonyLanes healthy =
-        run(climate, FIRST_DAY, healthyDays, beginning(parameters, first), parameters);
+    ColonyLanes healthy = healthy(climate, healthyDays, parameters);
     for (int lane = 0; lane < healthy.lanes(); lane++) {
       healthy.addMitesOnBees(lane, first.value(START_MITES));
     }
     return run(climate, healthyDays % SeasonDay.DAYS + 1, miteDays, healthy, parameters);
   }
 
-  private static ColonyLanes beginning(ModelParameters parameters, ParameterSet first) {
+  /**
+   * Without mites, colonies that differ in mite parameters only are all the same: one is enough.
+   */
+  private static ColonyLanes healthy(Climate climate, int days, ModelParameters parameters) {
+    ParameterSet first = parameters.first();
+    if (parameters.agreeBeside(MITES_ONLY)) {
+      ModelParameters one = ModelParameters.of(first);
+      return run(climate, FIRST_DAY, days, beginning(one), one).copies(0, parameters.lanes());
+    }
+    return run(climate, FIRST_DAY, days, beginning(parameters), parameters);
+  }
+
+  private static ColonyLanes beginning(ModelParameters parameters) {
+    ParameterSet first = parameters.first();
     ColonyLanes colony = ColonyLanes.empty(parameters);
     double[] stages = new double[(int) first.value(ParameterId.ADULT_LIFE_STAGES)];
     Arrays.fill(stages, first.value(START_ADULTS) / stages.length);

@@ -91,6 +91,8 @@ public sealed interface Response {
    * @param exponent steepness n
    */
   record Hill(double largest, double full, double half, double exponent) implements Response {
+    private static final int LARGEST_PRODUCT = 16;
+
     /**
      * Checks the numbers.
      *
@@ -114,9 +116,19 @@ public sealed interface Response {
 
     @Override
     public double relative(double amount) {
-      // 1 / (1 + (half / C)^n) stays a number for any C; StrictMath.pow would make objects.
-      double power = StrictMath.exp(exponent * StrictMath.log(half / (full * amount)));
-      return 1 / (1 + power);
+      return 1 / (1 + power(half / (full * amount))); // stays a number for any amount
+    }
+
+    /** Products where the exponent is a small whole number, so that it is fast. */
+    private double power(double base) {
+      if (exponent != (int) exponent || exponent > LARGEST_PRODUCT) {
+        return StrictMath.exp(exponent * StrictMath.log(base)); // StrictMath.pow would make objects
+      }
+      double product = base;
+      for (int i = 1; i < exponent; i++) {
+        product *= base;
+      }
+      return product;
     }
   }
 }

@@ -60,7 +60,7 @@ public sealed interface TemperatureResponse {
 
     @Override
     public double factor(double outside) {
-      return line.pascal(carrier(outside)) / line.pascal(carrier(reference));
+      return line.ratio(carrier(outside), carrier(reference));
     }
   }
 }

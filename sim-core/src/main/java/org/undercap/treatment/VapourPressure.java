@@ -51,4 +51,15 @@ public record VapourPressure(double a, double b, double c) {
   public double pascal(double celsius) {
     return StrictMath.exp(a - b / (celsius + ZERO_CELSIUS - c));
   }
+
+  /**
+   * Vapour pressure at a temperature against that at another.
+   *
+   * @param celsius temperature (C)
+   * @param reference temperature to compare with (C)
+   * @return ratio of the pressures
+   */
+  public double ratio(double celsius, double reference) {
+    return StrictMath.exp(b / (reference + ZERO_CELSIUS - c) - b / (celsius + ZERO_CELSIUS - c));
+  }
 }

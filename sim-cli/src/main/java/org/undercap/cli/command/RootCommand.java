@@ -30,7 +30,19 @@ import picocli.CommandLine.Spec;
       " 3:a file that was read is not valid",
       " 4:a check that was asked for says no"
     },
-    subcommands = {HelpCommand.class, GenerateCompletion.class})
+    subcommands = {
+      CompareCommand.class,
+      SimulateCommand.class,
+      CheckCommand.class,
+      MethodsCommand.class,
+      ClimatesCommand.class,
+      ThresholdsCommand.class,
+      ParametersCommand.class,
+      SourcesCommand.class,
+      SchemaCommand.class,
+      HelpCommand.class,
+      GenerateCompletion.class
+    })
 public final class RootCommand implements Callable<Integer> {
   /** The name of the option that shows the technical details of an unexpected error. */
   public static final String DEBUG = "--debug";

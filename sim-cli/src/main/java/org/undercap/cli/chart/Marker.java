@@ -1,0 +1,54 @@
+package org.undercap.cli.chart;
+
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+
+/** Small shape set on a line here and there, so that lines differ without colour. */
+public enum Marker {
+  /** No shape. */
+  NONE,
+  /** Round. */
+  CIRCLE,
+  /** Square. */
+  SQUARE,
+  /** Triangle, point up. */
+  TRIANGLE,
+  /** Square on its corner. */
+  DIAMOND,
+  /** Two crossing strokes. */
+  CROSS;
+
+  /** The shape around the origin, about as large as a circle of this radius (points). */
+  Shape shape(double radius) {
+    double r = radius;
+    return switch (this) {
+      case NONE -> new Path2D.Double();
+      case CIRCLE -> new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
+      case SQUARE -> new Rectangle2D.Double(-0.9 * r, -0.9 * r, 1.8 * r, 1.8 * r);
+      case TRIANGLE -> polygon(0, -1.25 * r, 1.2 * r, 0.9 * r, -1.2 * r, 0.9 * r);
+      case DIAMOND -> polygon(0, -1.3 * r, 1.3 * r, 0, 0, 1.3 * r, -1.3 * r, 0);
+      case CROSS -> cross(r);
+    };
+  }
+
+  private static Path2D polygon(double... xy) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(xy[0], xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      path.lineTo(xy[i], xy[i + 1]);
+    }
+    path.closePath();
+    return path;
+  }
+
+  private static Path2D cross(double r) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(-r, -r);
+    path.lineTo(r, r);
+    path.moveTo(-r, r);
+    path.lineTo(r, -r);
+    return path;
+  }
+}

@@ -1,0 +1,75 @@
+package org.undercap.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.InvalidFileException;
+import org.undercap.scenario.Assumption;
+import org.undercap.scenario.Problem;
+import org.undercap.scenario.Reading;
+import org.undercap.scenario.Scenario;
+import org.undercap.scenario.io.ScenarioReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks scenario files without running them. */
+@Command(
+    name = "check",
+    description = "Checks scenario files without running them.",
+    footerHeading = "%nExamples:%n",
+    footer = {"  undercap check my-colony.yaml", "  undercap check --assumptions scenarios/*.yaml"})
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(arity = "1..*", paramLabel = "SCENARIO", description = "The files to check.")
+  private List<Path> files;
+
+  @Option(
+      names = "--assumptions",
+      description = "Show also what is assumed where a file does not say.")
+  private boolean assumptions;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    List<Problem> problems = new ArrayList<>();
+    for (Path file : files) {
+      Reading<Scenario> reading = ScenarioReader.read(file);
+      problems.addAll(reading.problems());
+      reading.value().ifPresent(scenario -> print(out, file, scenario));
+    }
+    if (!problems.isEmpty()) {
+      out.flush();
+      throw new InvalidFileException(ScenarioOptions.problems(problems));
+    }
+    return ExitCodes.DONE;
+  }
+
+  private void print(PrintWriter out, Path file, Scenario scenario) {
+    int plans = scenario.plans().size() - 1;
+    String count = plans == 1 ? "1 plan" : plans + " plans";
+    out.print(
+        file
+            + ": good: "
+            + scenario.name()
+            + ", "
+            + count
+            + ", "
+            + scenario.start()
+            + " to "
+            + scenario.end()
+            + "\n");
+    if (assumptions) {
+      for (Assumption assumption : scenario.assumptions()) {
+        out.print("  " + assumption.field() + ": " + assumption.text() + "\n");
+      }
+    }
+  }
+}

@@ -1,0 +1,153 @@
+package org.undercap.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.undercap.cli.chart.ChartStyle;
+import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.IfExists;
+import org.undercap.cli.output.OutputFiles;
+import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.UsageException;
+import org.undercap.cli.report.ChartFiles;
+import org.undercap.cli.report.DailyCsv;
+import org.undercap.cli.report.RunCharts;
+import org.undercap.cli.report.RunPage;
+import org.undercap.comparison.CentralRun;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+import org.undercap.simulation.Explanation;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Runs plans of a scenario day by day. */
+@Command(
+    name = "simulate",
+    description = "Runs one plan or all plans of a scenario day by day with middle values.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  undercap simulate scenarios/saltmere-garth.yaml",
+      "  undercap simulate my-colony.yaml --plan \"Gel twice\" --out results",
+      "  undercap simulate my-colony.yaml --plan \"Gel twice\" --explain 2026-10-01",
+      "  undercap simulate my-colony.yaml --plan \"Gel twice\" --trace daily.csv"
+    })
+final class SimulateCommand implements Callable<Integer> {
+  private static final String DAILY = "daily.csv";
+
+  @Spec private CommandSpec spec;
+  @Mixin private ScenarioOptions scenarios;
+  @Mixin private OutputOptions output;
+
+  @Option(names = "--plan", paramLabel = "NAME", description = "Run this plan only (default: all).")
+  private String planName;
+
+  @Option(
+      names = "--trace",
+      paramLabel = "FILE",
+      description =
+          "Write the daily table of the plan at full precision to this new file; needs --plan if there are several.")
+  private Path trace;
+
+  @Option(
+      names = "--explain",
+      paramLabel = "DATE",
+      description = "Tell what acted on this day, and why.")
+  private LocalDate explained;
+
+  @Override
+  public Integer call() {
+    Scenario scenario = scenarios.read();
+    List<Plan> plans =
+        planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
+    Plan traced = trace == null ? null : traced(scenario, plans);
+    double mites = Mites.of(scenario).median();
+    List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    if (explained == null) {
+      out.print(RunPage.of(scenario, runs));
+    } else {
+      explain(out, scenario, mites, plans);
+    }
+    out.flush();
+    if (traced != null) {
+      writeTrace(runs.get(plans.indexOf(traced)), err);
+    }
+    output.folder().ifPresent(folder -> write(folder, scenario, runs, err));
+    return ExitCodes.DONE;
+  }
+
+  /** The only plan, or the only one beside doing nothing. */
+  private static Plan traced(Scenario scenario, List<Plan> plans) {
+    if (plans.size() <= 2) {
+      return plans.get(plans.size() - 1);
+    }
+    throw new UsageException(
+        "--trace needs --plan, since " + scenario.name() + " has " + plans.size() + " plans");
+  }
+
+  private void explain(PrintWriter out, Scenario scenario, double mites, List<Plan> plans) {
+    if (explained.isBefore(scenario.start()) || explained.isAfter(scenario.end())) {
+      throw new UsageException(
+          "--explain "
+              + explained
+              + " must lie in the run, "
+              + scenario.start()
+              + " to "
+              + scenario.end());
+    }
+    for (Plan plan : plans) {
+      out.print(plan.name() + ", " + explained + "\n");
+      List<Explanation> reasons = CentralRun.explain(scenario, mites, plan, explained);
+      if (reasons.isEmpty()) {
+        out.print("  nothing acts on this day\n");
+      }
+      reasons.forEach(reason -> out.print("  " + reason.toLine() + "\n"));
+    }
+  }
+
+  private void writeTrace(CentralRun run, PrintWriter err) {
+    Path parent = trace.toAbsolutePath().getParent();
+    String name = String.valueOf(trace.getFileName());
+    OutputFolder folder = new OutputFolder(parent, output.ifExists().orElse(IfExists.ERROR));
+    try (OutputFiles files = folder.prepare(List.of(name))) {
+      files.text(name, writer -> DailyCsv.trace(writer, run.table()));
+      files.publish(err);
+    }
+  }
+
+  private void write(
+      OutputFolder folder, Scenario scenario, List<CentralRun> runs, PrintWriter err) {
+    ChartFiles charts = new ChartFiles(output.svg());
+    RunCharts drawings = new RunCharts(scenario, ChartStyle.A4);
+    for (CentralRun run : runs) {
+      charts.add("mites-" + slug(run.plan().name(), runs.indexOf(run)), drawings.miteCurve(run));
+    }
+    List<String> names = new ArrayList<>(charts.names());
+    names.add(DAILY);
+    try (OutputFiles files = folder.prepare(names)) {
+      charts.write(files);
+      files.text(DAILY, writer -> DailyCsv.runs(writer, runs));
+      files.publish(err);
+    }
+  }
+
+  /**
+   * A name of a plan as a part of the name of a file; the number keeps names apart that look alike.
+   */
+  private static String slug(String name, int number) {
+    String plain =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    String shortened = plain.length() > 40 ? plain.substring(0, 40) : plain;
+    return (number + 1) + (shortened.isEmpty() ? "" : "-" + shortened);
+  }
+}

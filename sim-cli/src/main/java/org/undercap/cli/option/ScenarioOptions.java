@@ -1,0 +1,99 @@
+package org.undercap.cli.option;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.UsageException;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Problem;
+import org.undercap.scenario.Reading;
+import org.undercap.scenario.Scenario;
+import org.undercap.scenario.io.ScenarioReader;
+import picocli.CommandLine.Parameters;
+
+/** The scenario file that a command works on. */
+public final class ScenarioOptions {
+  @Parameters(
+      paramLabel = "SCENARIO",
+      description = "The scenario file (YAML, or JSON if its name ends in .json).")
+  private Path file;
+
+  /** Creates the options. */
+  public ScenarioOptions() {}
+
+  /**
+   * Name of a file without folder and ending, for names of results.
+   *
+   * @param file the file
+   * @return the name
+   */
+  public static String stem(Path file) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  /**
+   * Reads the file.
+   *
+   * @return the scenario
+   * @throws InvalidFileException if the file is not valid; the message holds all problems
+   */
+  public Scenario read() {
+    return readAll(List.of(file)).get(0);
+  }
+
+  /**
+   * Reads several files.
+   *
+   * @param files the files
+   * @return the scenarios in their order
+   * @throws InvalidFileException if a file is not valid; the message holds all problems of all
+   *     files
+   */
+  public static List<Scenario> readAll(List<Path> files) {
+    List<Reading<Scenario>> readings = files.stream().map(ScenarioReader::read).toList();
+    List<Problem> problems =
+        readings.stream().flatMap(reading -> reading.problems().stream()).toList();
+    if (!problems.isEmpty()) {
+      throw new InvalidFileException(problems(problems));
+    }
+    return readings.stream().map(Reading::orThrow).toList();
+  }
+
+  /**
+   * The problems of one or several files with their count.
+   *
+   * @param problems at least one
+   * @return lines without a line end after the last
+   */
+  public static String problems(List<Problem> problems) {
+    String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
+    return problems.stream().map(Problem::text).collect(Collectors.joining("\n")) + "\n" + count;
+  }
+
+  /**
+   * A plan of a scenario by its name.
+   *
+   * @param scenario the scenario
+   * @param name name of the plan; case does not matter
+   * @return the plan
+   * @throws UsageException if there is none of this name; the message lists the names
+   */
+  public static Plan plan(Scenario scenario, String name) {
+    return scenario.plans().stream()
+        .filter(plan -> plan.name().toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    "there is no plan '"
+                        + name
+                        + "'; this scenario has: "
+                        + scenario.plans().stream()
+                            .map(Plan::name)
+                            .collect(Collectors.joining(", "))));
+  }
+}

@@ -1,0 +1,202 @@
+package org.undercap.cli.output;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The files that a command writes, whole or not at all. Each is first written under a hidden name
+ * in the same folder; {@link #publish} gives all of them their names at the end. A command that
+ * fails before that leaves nothing behind.
+ *
+ * <pre>{@code
+ * try (OutputFiles files = folder.prepare(List.of("season.csv"))) {
+ *   files.text("season.csv", writer -> ...);
+ *   files.publish(err);
+ * }
+ * }</pre>
+ */
+public final class OutputFiles implements AutoCloseable {
+  private final OutputFolder folder;
+  private final List<String> names;
+  private final Set<String> kept;
+  private final List<Path> madeFolders;
+  private final Map<String, Path> written = new LinkedHashMap<>();
+
+  /** Takes over the folders that were made, the innermost first, to remove them on failure. */
+  OutputFiles(OutputFolder folder, List<String> names, Set<String> kept, List<Path> madeFolders) {
+    this.folder = folder;
+    this.names = List.copyOf(names);
+    this.kept = Set.copyOf(kept);
+    this.madeFolders = List.copyOf(madeFolders);
+  }
+
+  /**
+   * Whether a file is to be written. One that stays as it is need not be computed.
+   *
+   * @param name one of the names that were prepared
+   * @return false if the file exists and is kept
+   */
+  public boolean wants(String name) {
+    if (!names.contains(name)) {
+      throw new IllegalArgumentException("file " + name + " was not prepared");
+    }
+    return !kept.contains(name);
+  }
+
+  /**
+   * Writes a text file in UTF-8, unless the file is kept.
+   *
+   * @param name one of the names that were prepared
+   * @param content writes the text, with line feeds
+   * @throws UncheckedIOException if it cannot be written, for example because the disk is full
+   */
+  public void text(String name, Content<Writer> content) {
+    bytes(
+        name,
+        stream -> {
+          Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
+          content.writeTo(writer);
+          writer.flush();
+        });
+  }
+
+  /**
+   * Writes a file of bytes, unless the file is kept.
+   *
+   * @param name one of the names that were prepared
+   * @param content writes the bytes
+   * @throws UncheckedIOException if it cannot be written, for example because the disk is full
+   */
+  public void bytes(String name, Content<OutputStream> content) {
+    if (!wants(name)) {
+      return;
+    }
+    Path hidden = hidden(name);
+    written.put(name, hidden);
+    try (OutputStream stream =
+        new BufferedOutputStream(
+            Files.newOutputStream(
+                hidden, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING))) {
+      content.writeTo(stream);
+    } catch (IOException e) {
+      throw failure(name, e);
+    } catch (UncheckedIOException e) {
+      throw failure(name, e.getCause());
+    }
+  }
+
+  /**
+   * Gives the files their names and lists them.
+   *
+   * @param err takes one line for each file
+   * @throws UncheckedIOException if a file cannot be renamed
+   * @throws IllegalStateException if a file that was prepared was not written
+   */
+  public void publish(PrintWriter err) {
+    for (String name : names) {
+      if (wants(name) && !written.containsKey(name)) {
+        throw new IllegalStateException("file " + name + " was prepared but not written");
+      }
+    }
+    for (String name : names) {
+      Path file = folder.path().resolve(name);
+      Path hidden = written.remove(name);
+      err.print(hidden != null && move(hidden, file) ? "wrote " + file : "kept " + file);
+      err.print('\n');
+    }
+    err.flush();
+  }
+
+  /** Removes what was written but not published, and the folders that were made for it. */
+  @Override
+  public void close() {
+    List<Path> leftovers = new ArrayList<>(written.values());
+    leftovers.addAll(madeFolders);
+    for (Path leftover : leftovers) {
+      try {
+        Files.deleteIfExists(leftover);
+      } catch (IOException e) {
+        return; // A folder that holds results stays.
+      }
+    }
+  }
+
+  /** Writes and removes a file, to learn early that the folder can be written to. */
+  void checkWritable() throws IOException {
+    Path probe = hidden("probe");
+    try {
+      Files.write(probe, new byte[0]);
+      Files.delete(probe);
+    } catch (IOException e) {
+      close();
+      throw e;
+    }
+  }
+
+  private boolean move(Path hidden, Path file) {
+    try {
+      if (folder.ifExists() == IfExists.OVERWRITE) {
+        Files.move(hidden, file, StandardCopyOption.ATOMIC_MOVE);
+      } else if (folder.ifExists() == IfExists.SKIP
+          && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        Files.delete(hidden);
+        return false;
+      } else {
+        Files.move(hidden, file); // Fails if the file has come to exist during the run.
+      }
+      return true;
+    } catch (IOException e) {
+      written.put(file.getFileName().toString(), hidden);
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Path hidden(String name) {
+    return folder.path().resolve("." + name + "." + ProcessHandle.current().pid() + ".part");
+  }
+
+  /** The failure under the name that the user knows. */
+  private UncheckedIOException failure(String name, IOException cause) {
+    String reason =
+        cause instanceof FileSystemException system && system.getReason() != null
+            ? system.getReason()
+            : cause.getMessage();
+    IOException named =
+        new FileSystemException(folder.path().resolve(name).toString(), null, reason);
+    named.initCause(cause);
+    return new UncheckedIOException(named);
+  }
+
+  /**
+   * Writes the content of a file.
+   *
+   * @param <T> what it writes to
+   */
+  @FunctionalInterface
+  public interface Content<T> {
+    /**
+     * Writes the content.
+     *
+     * @param target takes it; need not be closed
+     * @throws IOException if writing fails
+     */
+    void writeTo(T target) throws IOException;
+  }
+}

@@ -1,0 +1,2 @@
+/** Benchmarks; start with {@link org.undercap.benchmark.SeasonBenchmark}. */
+package org.undercap.benchmark;

@@ -1,0 +1,130 @@
+package org.undercap.ensemble;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.undercap.climate.Climate;
+import org.undercap.climate.Hemisphere;
+import org.undercap.climate.SeasonDay;
+import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
+
+/** The days of a run that outcomes look at. */
+public record SeasonDates(
+    LocalDate winterBeesFrom,
+    LocalDate winterBeesUntil,
+    boolean lateBrood,
+    Optional<LocalDate> midwinter,
+    Optional<LocalDate> endOfWinter,
+    List<LocalDate> countDates) {
+  private static final int COUNTS = 3;
+  private static final int HALF_A_YEAR_MONTHS = 6;
+
+  /**
+   * Copies the list.
+   *
+   * @param winterBeesFrom first day on which bees emerge that are reared for winter
+   * @param winterBeesUntil last such day
+   * @param lateBrood true if that time is over or nearly so, and the brood that still emerges is
+   *     looked at instead
+   * @param midwinter midwinter, if it lies in the run
+   * @param endOfWinter end of winter, if it lies in the run
+   * @param countDates days on which mites per 100 bees are told
+   */
+  public SeasonDates {
+    countDates = List.copyOf(countDates);
+  }
+
+  /**
+   * The dates of a run: winter bees are those that emerge in the 60 days before laying falls below
+   * a tenth of its yearly peak, or at a fixed time where it never does.
+   *
+   * @param climate place, in its own months
+   * @param start first day
+   * @param end last day
+   * @param parameters the numbers named {@code winterBees...} and {@code season...}
+   * @return the dates
+   */
+  public static SeasonDates of(
+      Climate climate, LocalDate start, LocalDate end, ParameterSet parameters) {
+    long least = (long) parameters.value(ParameterId.WINTER_BEES_LEAST);
+    int rearing = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
+    LocalDate until = endOfRearing(climate, start, parameters);
+    LocalDate from = until.minusDays(rearing);
+    boolean late = ChronoUnit.DAYS.between(start, until) < least && isReared(from, start);
+    if (late) {
+      from = start;
+      until = start.plusDays(rearing - 1L);
+    }
+    Optional<LocalDate> midwinter =
+        next(climate, start, end, parameters, ParameterId.SEASON_MIDWINTER);
+    Optional<LocalDate> spring =
+        next(climate, midwinter.orElse(start), end, parameters, ParameterId.SEASON_END_OF_WINTER);
+    return new SeasonDates(from, min(until, end), late, midwinter, spring, counts(start, end));
+  }
+
+  private static boolean isReared(LocalDate from, LocalDate start) {
+    return !from.isAfter(start);
+  }
+
+  /**
+   * The first day from the start on, or up to one rearing before, on which potential laying falls
+   * below the share.
+   */
+  private static LocalDate endOfRearing(Climate climate, LocalDate start, ParameterSet parameters) {
+    double low = parameters.value(ParameterId.WINTER_BEES_LAYING_SHARE) * climate.eggs().max();
+    int back = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
+    for (int day = -back + 1; day <= SeasonDay.DAYS; day++) {
+      LocalDate date = start.plusDays(day);
+      if (eggs(climate, date) < low && eggs(climate, date.minusDays(1)) >= low) {
+        return date;
+      }
+    }
+    LocalDate fixed =
+        date(climate, start.getYear(), parameters, ParameterId.WINTER_BEES_DEFAULT_UNTIL);
+    return fixed.isBefore(start.minusDays(back)) ? fixed.plusYears(1) : fixed;
+  }
+
+  private static double eggs(Climate climate, LocalDate date) {
+    return climate.potentialEggs(SeasonDay.of(date));
+  }
+
+  private static LocalDate date(
+      Climate climate, int year, ParameterSet parameters, ParameterId id) {
+    LocalDate north = LocalDate.ofYearDay(2001, (int) parameters.value(id)).withYear(year);
+    return climate.hemisphere() == Hemisphere.NORTH
+        ? north
+        : north.plusMonths(HALF_A_YEAR_MONTHS).withYear(year);
+  }
+
+  private static Optional<LocalDate> next(
+      Climate climate, LocalDate start, LocalDate end, ParameterSet parameters, ParameterId id) {
+    LocalDate date = date(climate, start.getYear(), parameters, id);
+    LocalDate next =
+        date.isAfter(start) ? date : date(climate, start.getYear() + 1, parameters, id);
+    return next.isAfter(end) ? Optional.empty() : Optional.of(next);
+  }
+
+  private static LocalDate min(LocalDate a, LocalDate b) {
+    return a.isBefore(b) ? a : b;
+  }
+
+  /**
+   * A third, two thirds and the last day of the run, each moved to the first of its month where
+   * that lies in the run.
+   */
+  private static List<LocalDate> counts(LocalDate start, LocalDate end) {
+    long days = ChronoUnit.DAYS.between(start, end);
+    return LongStream.rangeClosed(1, COUNTS)
+        .mapToObj(i -> firstOfMonth(start, start.plusDays(days * i / COUNTS)))
+        .distinct()
+        .toList();
+  }
+
+  private static LocalDate firstOfMonth(LocalDate start, LocalDate date) {
+    LocalDate first = date.withDayOfMonth(1);
+    return first.isAfter(start) ? first : date;
+  }
+}

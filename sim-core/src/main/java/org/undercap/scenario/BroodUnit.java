@@ -1,0 +1,44 @@
+package org.undercap.scenario;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** In what a keeper says how much brood there is. */
+public enum BroodUnit {
+  /** Frames full of brood on both sides. */
+  FRAMES,
+  /** Single comb sides full of brood. */
+  SIDES,
+  /** Areas of the size of a hand. */
+  HANDS,
+  /** Area (cm2). */
+  SQUARE_CENTIMETRES,
+  /** Area (dm2). */
+  SQUARE_DECIMETRES,
+  /** Single cells. */
+  CELLS;
+
+  private static final Set<String> NONE =
+      Set.of("none", "none seen", "no brood", "no brood seen", "0");
+  private static final UnitWords<BroodUnit> WORDS =
+      UnitWords.<BroodUnit>named("3 frames, 5 sides, 12 hands, 900 cm2, 9000 cells or none seen")
+          .unit(FRAMES, "frames", "frame", "frames of brood", "combs", "comb")
+          .unit(SIDES, "sides", "side", "sides of brood", "comb sides")
+          .unit(HANDS, "hands", "hand", "hands of brood")
+          .unit(SQUARE_CENTIMETRES, "cm2", "cm^2", "cm\u00b2", "sq cm", "square centimetres")
+          .unit(SQUARE_DECIMETRES, "dm2", "dm^2", "dm\u00b2", "sq dm", "square decimetres")
+          .unit(CELLS, "cells", "cell", "cells of brood", "brood cells");
+
+  /**
+   * Reads an amount of brood.
+   *
+   * @param text as typed: {@code 3 frames}, {@code none seen}
+   * @return the amount; none seen is no cells
+   * @throws BadValueException if it is not a number with one of these units
+   */
+  public static Amount<BroodUnit> parse(String text) throws BadValueException {
+    return NONE.contains(text.trim().toLowerCase(Locale.ROOT))
+        ? new Amount<>(0, CELLS)
+        : WORDS.parse(text);
+  }
+}

@@ -1,0 +1,311 @@
+package org.undercap.scenario;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.undercap.climate.Climate;
+import org.undercap.hive.ArrivalLevel;
+import org.undercap.internal.Checks;
+import org.undercap.monitoring.Count;
+import org.undercap.monitoring.CountedColony;
+import org.undercap.parameter.ParameterSet;
+import org.undercap.treatment.Circumstances;
+import org.undercap.treatment.Method;
+import org.undercap.treatment.PlanStep;
+
+/**
+ * A colony, its place, what was counted and what may be done, all on dates. Made from a file by
+ * {@link org.undercap.scenario.io.ScenarioReader}.
+ */
+public record Scenario(
+    String name,
+    String about,
+    Climate climate,
+    boolean humid,
+    LocalDate start,
+    LocalDate end,
+    HiveFacts hive,
+    OptionalDouble mitesInColony,
+    List<Count> counts,
+    ArrivalLevel arrivals,
+    List<PlanStep.LateFeeding> feeding,
+    Optional<ChosenThreshold> threshold,
+    Map<String, Double> resistance,
+    ParameterSet parameters,
+    List<Method> ownMethods,
+    List<Plan> plans,
+    boolean study,
+    List<Method> allowed,
+    boolean organic,
+    KeeperFacts keeper,
+    List<Assumption> assumptions) {
+
+  /**
+   * Checks the days and copies the collections.
+   *
+   * @param name what it is called
+   * @param about remarks of the user, possibly empty
+   * @param climate the place, in its own months
+   * @param humid whether the place is humid, which weakens some strips
+   * @param start day of the facts, first day of the run
+   * @param end last day of the run
+   * @param hive bees, brood and hive on the first day
+   * @param mitesInColony all mites on the first day, if the user said so (mites)
+   * @param counts counts on or shortly before the first day and later ones; empty if all mites are
+   *     known
+   * @param arrivals mites from other colonies, to be asked with the hemisphere of the climate
+   * @param feeding late feeding, whatever the plan
+   * @param threshold infestation at which the user wants to act
+   * @param resistance share of resistant mites by class of substances (fraction)
+   * @param parameters values of the parameters
+   * @param ownMethods methods that the user described
+   * @param plans the plans; the first is to do nothing
+   * @param study whether this is a study run, which may go beyond labels
+   * @param allowed methods that the user may use; all if empty
+   * @param organic whether the user keeps to organic schemes
+   * @param keeper what else bears on a decision
+   * @param assumptions what the results rest on beside the plain facts
+   * @throws IllegalArgumentException if the run ends before it begins, the number of mites is out
+   *     of range, or neither counts nor the number of mites are given
+   */
+  public Scenario {
+    counts = List.copyOf(counts);
+    feeding = List.copyOf(feeding);
+    resistance = Map.copyOf(resistance);
+    ownMethods = List.copyOf(ownMethods);
+    plans = List.copyOf(plans);
+    allowed = List.copyOf(allowed);
+    assumptions = List.copyOf(assumptions);
+    if (!end.isAfter(start)) {
+      throw new IllegalArgumentException("last day " + end + " must lie after first day " + start);
+    }
+    if (mitesInColony.isPresent()) {
+      Checks.notNegative(mitesInColony.getAsDouble(), "mites in the colony");
+    } else if (counts.isEmpty()) {
+      throw new IllegalArgumentException("needs counts or the number of mites in the colony");
+    }
+  }
+
+  /**
+   * Length of the run, first and last day included.
+   *
+   * @return number of days (days, at least 2)
+   */
+  public int days() {
+    return (int) ChronoUnit.DAYS.between(start, end) + 1;
+  }
+
+  /**
+   * Mites that arrive on a date.
+   *
+   * @param date the date
+   * @return mites from other colonies (mites per day)
+   */
+  public double arrivalsOn(LocalDate date) {
+    return arrivals.at(date, climate.hemisphere());
+  }
+
+  /**
+   * What treatments meet in this hive and place.
+   *
+   * @return floor, humidity, resistance, laying and parameters
+   */
+  public Circumstances circumstances() {
+    return new Circumstances(hive.openFloor(), humid, resistance, climate.eggs().max(), parameters);
+  }
+
+  /**
+   * All that is done under a plan: its own steps and the feeding that goes with every plan.
+   *
+   * @param plan one of the plans
+   * @return the steps, feeding first
+   */
+  public List<PlanStep> stepsUnder(Plan plan) {
+    List<PlanStep> steps = new ArrayList<>(feeding);
+    steps.addAll(plan.steps());
+    return List.copyOf(steps);
+  }
+
+  /**
+   * Counts by which the mites of the first day can be told: those not after it.
+   *
+   * @return the counts up to the first day
+   */
+  public List<Count> countsAtStart() {
+    return counts.stream().filter(count -> !count.date().isAfter(start)).toList();
+  }
+
+  /**
+   * The colony as those counts met it: before any plan.
+   *
+   * @return the colony of the first day, with arrivals and feeding
+   */
+  public CountedColony countedColony() {
+    return CountedColony.of(climate, start, hive.bees(), hive.broodCells())
+        .withQueenQuality(hive.queenQuality())
+        .withArrivals(this::arrivalsOn)
+        .withSteps(feeding, circumstances());
+  }
+
+  /**
+   * This scenario with other plans.
+   *
+   * @param other the plans, without that of doing nothing, which comes first by itself
+   * @return the changed copy
+   */
+  public Scenario withPlans(List<Plan> other) {
+    List<Plan> all = new ArrayList<>();
+    all.add(Plan.doNothing());
+    all.addAll(other);
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        all,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with a known number of mites in place of the counts.
+   *
+   * @param mites all mites on the first day (mites, at least 0)
+   * @return the changed copy
+   */
+  public Scenario withMites(double mites) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        hive,
+        OptionalDouble.of(mites),
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with another climate.
+   *
+   * @param other place, in its own months
+   * @return the changed copy
+   */
+  public Scenario withClimate(Climate other) {
+    return new Scenario(
+        name,
+        about,
+        other,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other facts about the hive.
+   *
+   * @param other bees, brood and hive
+   * @return the changed copy
+   */
+  public Scenario withHive(HiveFacts other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        other,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other arrivals.
+   *
+   * @param other mites from other colonies
+   * @return the changed copy
+   */
+  public Scenario withArrivals(ArrivalLevel other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        other,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+}

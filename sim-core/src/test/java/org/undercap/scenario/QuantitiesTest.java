@@ -1,0 +1,193 @@
+package org.undercap.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuantitiesTest {
+
+  @ParameterizedTest
+  @CsvSource({"0, 0", "1.5, 1.5", "-3, -3", "1e3, 1000", "+2, 2", "18000, 18000", "2.50, 2.5"})
+  void numbers(String text, double number) throws BadValueException {
+    assertEquals(number, Quantities.number(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "010",
+        "1_000",
+        "1,000",
+        "1.000,5",
+        "0x1F",
+        "NaN",
+        ".nan",
+        "Infinity",
+        "-.inf",
+        "1e999",
+        "1e99999",
+        "yes",
+        "1d",
+        "1f",
+        "0b1",
+        "1:30",
+        "",
+        " ",
+        "1 2",
+        "½",
+        "٣",
+        "--1",
+        "1.",
+        "1..2"
+      })
+  void whatIsNoPlainNumberIsRefused(String text) {
+    assertThrows(BadValueException.class, () -> Quantities.number(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "20 %, 0.2",
+    "20%, 0.2",
+    "0.2, 0.2",
+    "1, 1",
+    "0, 0",
+    "100 percent, 1",
+    "0.5 %, 0.005"
+  })
+  void shares(String text, double share) throws BadValueException {
+    assertEquals(share, Quantities.share(text), 1e-15);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"20", "101 %", "-0.1", "-5 %", "1.01", "half", "20 permille", "0,2"})
+  void whatIsNoShareIsRefused(String text) {
+    assertThrows(BadValueException.class, () -> Quantities.share(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "15 C, 15",
+    "15C, 15",
+    "59 F, 15",
+    "-40 F, -40",
+    "12.5, 12.5",
+    "15 °C, 15",
+    "32 f, 0"
+  })
+  void temperatures(String text, double celsius) throws BadValueException {
+    assertEquals(celsius, Quantities.temperature(text), 1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"24, 24", "24 days, 24", "1 day, 1", "3 weeks, 21", "2d, 2"})
+  void days(String text, double days) throws BadValueException {
+    assertEquals(days, Quantities.days(text));
+  }
+
+  @Test
+  void dates() throws BadValueException {
+    assertEquals(LocalDate.of(2028, 2, 29), Quantities.date("2028-02-29"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2027-02-29",
+        "2026-13-01",
+        "2026-00-10",
+        "2026-9-24",
+        "24.09.2026",
+        "09/24/2026",
+        "20260924",
+        "2026-09-24T00:00",
+        "1026-09-24",
+        "12026-09-24",
+        "-2026-09-24",
+        "today",
+        "٢٠٢٦-09-24"
+      })
+  void otherDatesAreRefused(String text) {
+    assertThrows(BadValueException.class, () -> Quantities.date(text));
+  }
+
+  @Test
+  void hintsShowHowToWriteIt() {
+    assertEquals("write 18000", hint("18,000"));
+    assertEquals("write a decimal point: 9.5", hint("9,5"));
+    assertEquals("write it without the leading zero", hint("010"));
+  }
+
+  private static String hint(String text) {
+    return assertThrows(BadValueException.class, () -> Quantities.number(text)).hint();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "9 frames, 9, FRAMES",
+    "1 Frame, 1, FRAMES",
+    "11 seams, 11, SEAMS",
+    "17 sides, 17, SIDES",
+    "1.5 boxes, 1.5, BOXES",
+    "18000 bees, 18000, BEES",
+    "18000, 18000, BEES",
+    "9 frames of bees, 9, FRAMES",
+    "9  frames  of  bees, 9, FRAMES",
+    "9frames, 9, FRAMES"
+  })
+  void bees(String text, double number, BeeUnit unit) throws BadValueException {
+    assertEquals(new Amount<>(number, unit), BeeUnit.parse(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3 frames, 3, FRAMES",
+    "5 sides, 5, SIDES",
+    "12 hands, 12, HANDS",
+    "9000 cells, 9000, CELLS",
+    "900 cm2, 900, SQUARE_CENTIMETRES",
+    "900 cm², 900, SQUARE_CENTIMETRES",
+    "9 dm2, 9, SQUARE_DECIMETRES",
+    "none seen, 0, CELLS",
+    "None, 0, CELLS",
+    "0, 0, CELLS"
+  })
+  void brood(String text, double number, BroodUnit unit) throws BadValueException {
+    assertEquals(new Amount<>(number, unit), BroodUnit.parse(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3", "3 seams", "frames", "3 framez", "some", "-3 frames", "3 4 frames"})
+  void otherBroodIsRefused(String text) {
+    assertThrows(BadValueException.class, () -> BroodUnit.parse(text));
+  }
+
+  @Test
+  void arrivalsAreLevelsOrNumbers() throws BadValueException {
+    assertEquals("dense", Arrivals.parse("Dense").id());
+    assertEquals(1.5, Arrivals.parse("1.5").perMonth().get(0));
+    assertEquals(1.5, Arrivals.parse("1.5 mites a day").perMonth().get(11));
+    assertThrows(BadValueException.class, () -> Arrivals.parse("1.5 mites a week"));
+  }
+
+  @Test
+  void numbersInMessagesHaveNoNeedlessDecimals() {
+    assertEquals("500", Quantities.format(500));
+    assertEquals("-0.25", Quantities.format(-0.25));
+    assertEquals("1.0E20", Quantities.format(1e20));
+  }
+
+  @Test
+  void quotedTextCannotDisturbATerminal() {
+    assertEquals("\"a?[31mb?c\"", Quantities.quote("a\u001b[31mb\u202ec"));
+    assertEquals("\"" + "x".repeat(40) + "...\"", Quantities.quote("x".repeat(41)));
+    assertTrue(Quantities.isHarmless('\u00e4'));
+    assertFalse(Quantities.isHarmless('\n'));
+  }
+}
