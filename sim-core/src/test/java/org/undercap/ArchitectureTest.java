@@ -36,10 +36,15 @@ class ArchitectureTest {
           "hive",
           "model",
           "simulation",
+          "analysis",
           "treatment",
           "monitoring",
           "scenario",
+          "ensemble",
           "comparison",
+          "sensitivity",
+          "calibration",
+          "evidence",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =
@@ -108,6 +113,18 @@ class ArchitectureTest {
   @Test
   void monitoringAndTreatmentDoNotKnowEachOther() {
     mayNotUse("org.undercap.monitoring", "org.undercap.treatment").check(LIBRARY);
+  }
+
+  @Test
+  void studiesDoNotKnowEachOther() {
+    mayNotUse("org.undercap.sensitivity", "org.undercap.ensemble", "org.undercap.comparison")
+        .check(LIBRARY);
+    mayNotUse(
+            "org.undercap.calibration",
+            "org.undercap.ensemble",
+            "org.undercap.comparison",
+            "org.undercap.sensitivity")
+        .check(LIBRARY);
   }
 
   @Test

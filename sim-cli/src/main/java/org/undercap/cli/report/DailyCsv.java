@@ -77,8 +77,8 @@ public final class DailyCsv {
   }
 
   /**
-   * The curves of a comparison: the run with middle values at full precision, and quantiles over the
-   * ensemble, which are known to 2 % and so written with five figures.
+   * The curves of a comparison: the run with middle values at full precision, and quantiles over
+   * the ensemble, which are known to 2 % and so written with five figures.
    *
    * @param writer where to write; not closed
    * @param comparison the comparison
@@ -98,10 +98,13 @@ public final class DailyCsv {
   private static void curves(CsvOutput csv, DailyTable table, PlanResult result) {
     Map<Series, List<double[]>> bands = new EnumMap<>(Series.class);
     for (Series series : Series.values()) {
-      bands.put(series, Arrays.stream(SHARES).mapToObj(share -> result.bands().quantile(series, share)).toList());
+      bands.put(
+          series,
+          Arrays.stream(SHARES).mapToObj(share -> result.bands().quantile(series, share)).toList());
     }
     for (int day = 0; day < result.bands().days(); day++) {
-      List<Object> row = new ArrayList<>(List.of(result.plan().name(), table.start().plusDays(day)));
+      List<Object> row =
+          new ArrayList<>(List.of(result.plan().name(), table.start().plusDays(day)));
       for (Series series : Series.values()) {
         row.add(day < table.days() ? middle(table, series, day) : 0.0);
         for (double[] band : bands.get(series)) {
