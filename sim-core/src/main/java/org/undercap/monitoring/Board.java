@@ -18,4 +18,14 @@ public record Board(LocalDate date, int days, double mites) implements Count {
     Checks.positive(days, "days of a board");
     Checks.notNegative(mites, "mites on a board");
   }
+
+  @Override
+  public LocalDate firstDay() {
+    return date.minusDays(days);
+  }
+
+  @Override
+  public double found() {
+    return mites;
+  }
 }

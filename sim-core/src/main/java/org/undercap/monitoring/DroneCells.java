@@ -23,4 +23,9 @@ public record DroneCells(LocalDate date, int opened, int infested) implements Co
           infested + " infested drone cells are more than the " + opened + " opened");
     }
   }
+
+  @Override
+  public double found() {
+    return infested;
+  }
 }

@@ -19,4 +19,9 @@ public record Wash(LocalDate date, int bees, int mites, WashMethod method) imple
     Checks.positive(bees, "bees of a wash");
     Checks.notNegative(mites, "mites of a wash");
   }
+
+  @Override
+  public double found() {
+    return mites;
+  }
 }

@@ -98,6 +98,10 @@ public enum ParameterId {
   COUNT_RECOVERY_ROLL("count.recovery.roll", Domain.FRACTION),
   /** Share of the falling mites that a board catches (fraction). */
   COUNT_CAPTURE_BOARD("count.capture.board", Domain.FRACTION),
+  /** Spread of the mites per bee among the places of a hive where bees are taken (ratio). */
+  COUNT_SPREAD_WASH("count.spread.wash", Domain.NOT_NEGATIVE),
+  /** Spread of the mite fall around that of the model, beyond chance (ratio). */
+  COUNT_SPREAD_BOARD("count.spread.board", Domain.NOT_NEGATIVE),
   /** Area of comb that keepers call a hand (dm2). */
   HAND_AREA("hand.area", Domain.POSITIVE),
   /** Adults below which a colony is lost on a cold day (adults). */
@@ -154,6 +158,14 @@ public enum ParameterId {
   SEASON_MIDWINTER("season.midwinter", Domain.WHOLE),
   /** End of winter (day of the northern year). */
   SEASON_END_OF_WINTER("season.endOfWinter", Domain.WHOLE),
+  /** Uses of a class of substances in a row before it should rest (times). */
+  ROTATION_MOST_TIMES("rotation.mostTimes", Domain.COUNT),
+  /** Share of a treatment's days that must lie within its temperatures (fraction). */
+  ADVICE_TEMPERATURE_DAYS("advice.temperatureDays", Domain.FRACTION),
+  /** Treatments further apart are courses of their own (days). */
+  ADVICE_COURSE_GAP("advice.courseGap", Domain.WHOLE),
+  /** Days after the end of a course at which mites are counted again (days). */
+  ADVICE_RECHECK_DAYS("advice.recheckDays", Domain.WHOLE),
   /** Limit where the user names none (mites per 100 bees). */
   THRESHOLD_USUAL("threshold.usual", Domain.POSITIVE),
   /** Winter loss of colonies without mites (fraction). */

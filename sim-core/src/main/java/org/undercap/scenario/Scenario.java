@@ -11,6 +11,7 @@ import org.undercap.climate.Climate;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.internal.Checks;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.CountedColony;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.treatment.Circumstances;
 import org.undercap.treatment.Method;
@@ -40,6 +41,7 @@ public record Scenario(
     boolean study,
     List<Method> allowed,
     boolean organic,
+    KeeperFacts keeper,
     List<Assumption> assumptions) {
 
   /**
@@ -65,6 +67,7 @@ public record Scenario(
    * @param study whether this is a study run, which may go beyond labels
    * @param allowed methods that the user may use; all if empty
    * @param organic whether the user keeps to organic schemes
+   * @param keeper what else bears on a decision
    * @param assumptions what the results rest on beside the plain facts
    * @throws IllegalArgumentException if the run ends before it begins, the number of mites is out
    *     of range, or neither counts nor the number of mites are given
@@ -137,6 +140,18 @@ public record Scenario(
   }
 
   /**
+   * The colony as those counts met it: before any plan.
+   *
+   * @return the colony of the first day, with arrivals and feeding
+   */
+  public CountedColony countedColony() {
+    return CountedColony.of(climate, start, hive.bees(), hive.broodCells())
+        .withQueenQuality(hive.queenQuality())
+        .withArrivals(this::arrivalsOn)
+        .withSteps(feeding, circumstances());
+  }
+
+  /**
    * This scenario with other plans.
    *
    * @param other the plans, without that of doing nothing, which comes first by itself
@@ -166,6 +181,7 @@ public record Scenario(
         study,
         allowed,
         organic,
+        keeper,
         assumptions);
   }
 
@@ -196,6 +212,100 @@ public record Scenario(
         study,
         allowed,
         organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with another climate.
+   *
+   * @param other place, in its own months
+   * @return the changed copy
+   */
+  public Scenario withClimate(Climate other) {
+    return new Scenario(
+        name,
+        about,
+        other,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other facts about the hive.
+   *
+   * @param other bees, brood and hive
+   * @return the changed copy
+   */
+  public Scenario withHive(HiveFacts other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        other,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other arrivals.
+   *
+   * @param other mites from other colonies
+   * @return the changed copy
+   */
+  public Scenario withArrivals(ArrivalLevel other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        other,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
         assumptions);
   }
 }

@@ -89,8 +89,7 @@ class GrowthRatesTest {
             .with(ParameterId.LOST_ADULTS_COLD, 5000)
             .with(ParameterId.LOST_ADULTS_WARM, 5000);
     IllegalStateException e =
-        assertThrows(
-            IllegalStateException.class, () -> GrowthRates.overSeason(CENTRAL, doomed));
+        assertThrows(IllegalStateException.class, () -> GrowthRates.overSeason(CENTRAL, doomed));
     assertTrue(e.getMessage().contains("central-european"), e.getMessage());
   }
 }

@@ -5,7 +5,6 @@ import java.awt.Font;
 import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class ChartFonts {
     if (loaded.isEmpty()) {
       try {
         loaded = Optional.of(load());
-      } catch (LinkageError | InternalError | AWTError error) {
+      } catch (IOException | LinkageError | InternalError | AWTError error) {
         throw new ChartsUnavailableException(
             "charts need Java's drawing library, which cannot start here ("
                 + rootOf(error).getMessage()
@@ -68,7 +67,7 @@ final class ChartFonts {
     return bold.deriveFont(Font.BOLD, size);
   }
 
-  private static ChartFonts load() {
+  private static ChartFonts load() throws IOException {
     if (System.getProperty(FONT_LIST) != null) {
       return read();
     }
@@ -92,18 +91,17 @@ final class ChartFonts {
     }
   }
 
-  private static ChartFonts read() {
+  private static ChartFonts read() throws IOException {
     return new ChartFonts(read("DejaVuSans.ttf"), read("DejaVuSans-Bold.ttf"));
   }
 
-  private static Font read(String resource) {
+  /** Java reports a drawing library that does not start as an error of reading, too. */
+  private static Font read(String resource) throws IOException {
     try (InputStream in = ChartFonts.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException("font " + resource + " is missing from the jar");
       }
       return Font.createFont(Font.TRUETYPE_FONT, in);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     } catch (FontFormatException e) {
       throw new IllegalStateException("font " + resource + " in the jar is damaged", e);
     }

@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.undercap.advice.Refusal;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
@@ -20,7 +22,7 @@ import org.undercap.cli.report.ComparisonIndex;
 import org.undercap.cli.report.ComparisonJson;
 import org.undercap.cli.report.ComparisonPage;
 import org.undercap.comparison.Comparison;
-import org.undercap.ensemble.MiteBelief;
+import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,6 +60,10 @@ final class CompareCommand implements Callable<Integer> {
     List<Scenario> scenarios = ScenarioOptions.readAll(files);
     PrintWriter err = spec.commandLine().getErr();
     if (files.size() == 1) {
+      Optional<Refusal> refusal = Refusal.of(scenarios.get(0));
+      if (refusal.isPresent()) {
+        return refuse(refusal.get());
+      }
       OutputFolder folder =
           output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
       Comparison comparison = compare(scenarios.get(0));
@@ -76,6 +82,12 @@ final class CompareCommand implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
+  private int refuse(Refusal refusal) {
+    spec.commandLine().getOut().print(refusal.text() + "\n");
+    spec.commandLine().getOut().flush();
+    return ExitCodes.CHECK_SAYS_NO;
+  }
+
   private void compareAll(List<Scenario> scenarios, PrintWriter err) {
     if (json.wanted()) {
       throw new UsageException("--json prints one document; give one scenario");
@@ -92,6 +104,9 @@ final class CompareCommand implements Callable<Integer> {
         throw new UsageException(
             files.get(i) + ": another scenario has the name " + stem + " too; rename one");
       }
+      if (Refusal.of(scenarios.get(i)).isPresent()) {
+        continue;
+      }
       Comparison comparison = compare(scenarios.get(i));
       write(comparison, new OutputFolder(all.path().resolve(stem), all.ifExists()), err);
       byFolder.put(stem, comparison);
@@ -102,9 +117,9 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Comparison compare(Scenario scenario) {
-    double mites = Mites.of(scenario);
+    StartMites mites = Mites.of(scenario);
     return Comparison.of(
-        scenario, mites, MiteBelief.known(mites), ensemble.settings(), members -> {});
+        scenario, mites.median(), mites.belief(), ensemble.settings(), members -> {});
   }
 
   private void print(Comparison comparison) {

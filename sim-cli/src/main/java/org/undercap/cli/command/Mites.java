@@ -1,30 +1,18 @@
 package org.undercap.cli.command;
 
-import java.util.OptionalDouble;
 import org.undercap.cli.output.InvalidFileException;
-import org.undercap.monitoring.MiteEstimate;
+import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 
-/** The number of mites that a scenario begins with. */
+/** The mites that a scenario begins with, or a message that its counts cannot tell. */
 final class Mites {
   private Mites() {}
 
-  static double of(Scenario scenario) {
-    if (scenario.mitesInColony().isPresent()) {
-      return scenario.mitesInColony().getAsDouble();
+  static StartMites of(Scenario scenario) {
+    try {
+      return StartMites.of(scenario);
+    } catch (IllegalArgumentException e) {
+      throw new InvalidFileException(scenario.name() + ": error: mites.counts: " + e.getMessage());
     }
-    OptionalDouble estimate =
-        MiteEstimate.of(
-            scenario.climate(),
-            scenario.parameters(),
-            scenario.start(),
-            scenario.hive().bees(),
-            scenario.hive().broodCells(),
-            scenario.countsAtStart());
-    return estimate.orElseThrow(
-        () ->
-            new InvalidFileException(
-                scenario.name()
-                    + ": error: mites.counts: these counts cannot tell how many mites are in the colony"));
   }
 }

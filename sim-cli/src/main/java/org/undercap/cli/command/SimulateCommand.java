@@ -69,7 +69,7 @@ final class SimulateCommand implements Callable<Integer> {
     List<Plan> plans =
         planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
     Plan traced = trace == null ? null : traced(scenario, plans);
-    double mites = Mites.of(scenario);
+    double mites = Mites.of(scenario).median();
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();

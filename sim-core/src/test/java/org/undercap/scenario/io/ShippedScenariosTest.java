@@ -6,13 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.undercap.monitoring.MiteEstimate;
-import org.undercap.scenario.HiveFacts;
+import org.undercap.monitoring.MitePosterior;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 
@@ -36,16 +34,9 @@ class ShippedScenariosTest {
   @MethodSource("files")
   void countsTellAPlausibleNumberOfMites(Path file) {
     Scenario scenario = ScenarioReader.read(file).orThrow();
-    HiveFacts hive = scenario.hive();
-    OptionalDouble mites =
-        MiteEstimate.of(
-            scenario.climate(),
-            scenario.parameters(),
-            scenario.start(),
-            hive.bees(),
-            hive.broodCells(),
-            scenario.countsAtStart());
-    double perBee = mites.orElseThrow() / hive.bees();
+    MitePosterior posterior =
+        MitePosterior.of(scenario.countedColony(), scenario.countsAtStart(), 1);
+    double perBee = posterior.mites().median() / scenario.hive().bees();
     assertTrue(perBee > 0.001 && perBee < 1, perBee + " mites per bee");
   }
 

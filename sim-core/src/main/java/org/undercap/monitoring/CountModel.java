@@ -1,0 +1,129 @@
+package org.undercap.monitoring;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.undercap.climate.SeasonDay;
+import org.undercap.model.ColonyLanes;
+import org.undercap.model.ModelParameters;
+import org.undercap.simulation.DailyDrivers;
+import org.undercap.simulation.Intervention;
+import org.undercap.simulation.Simulator;
+import org.undercap.simulation.StartShape;
+import org.undercap.treatment.Interventions;
+import org.undercap.treatment.Treatment;
+
+/**
+ * From a colony to its counts: runs the model from the first day that any count covers, for every
+ * number of mites of the grid and every row of the unknowns, many colonies side by side.
+ *
+ * <p>Bees and brood are given for the day of the estimate. If counts begin before it, the first day
+ * has them in the proportion in which a healthy colony of the climate has them on the two days.
+ */
+final class CountModel {
+  private static final int BLOCK = 256;
+  private static final int SHAPE = 0;
+
+  private final CountedColony colony;
+  private final List<Count> counts;
+  private final LocalDate start;
+  private final int days;
+  private final ColonyLanes shape;
+  private final double beesAtStart;
+  private final double broodAtStart;
+  private final List<Intervention> interventions;
+
+  CountModel(CountedColony colony, List<Count> counts) {
+    this.colony = colony;
+    this.counts = List.copyOf(counts);
+    start = edge(true);
+    days = (int) ChronoUnit.DAYS.between(start, edge(false));
+    shape = shapeOn(start);
+    if (start.equals(colony.date())) {
+      beesAtStart = 1;
+      broodAtStart = 1;
+    } else {
+      ColonyLanes later = shapeOn(colony.date());
+      beesAtStart = shape.adults(SHAPE) / later.adults(SHAPE);
+      double brood = later.brood(SHAPE);
+      broodAtStart = brood > 0 ? shape.brood(SHAPE) / brood : 0;
+    }
+    interventions = Interventions.of(colony.steps(), colony.circumstances());
+  }
+
+  private LocalDate edge(boolean first) {
+    LocalDate edge = colony.date();
+    for (Count count : counts) {
+      LocalDate date = first ? count.firstDay() : count.date();
+      if (first ? date.isBefore(edge) : date.isAfter(edge)) {
+        edge = date;
+      }
+    }
+    return edge;
+  }
+
+  private ColonyLanes shapeOn(LocalDate date) {
+    return StartShape.at(
+        colony.climate(), SeasonDay.of(date), ModelParameters.of(colony.parameters()));
+  }
+
+  /** What the counts would meet. */
+  Signals signals(Unknowns unknowns) {
+    Signals signals = new Signals(counts.size(), MiteGrid.points(), unknowns.rows());
+    for (int from = 0; from < signals.colonies(); from += BLOCK) {
+      runBlock(signals, unknowns, from, Math.min(BLOCK, signals.colonies() - from));
+    }
+    return signals;
+  }
+
+  private void runBlock(Signals signals, Unknowns unknowns, int from, int lanes) {
+    ColonyLanes block = shape.copies(SHAPE, lanes);
+    double[] strength = new double[lanes];
+    for (int lane = 0; lane < lanes; lane++) {
+      int point = (from + lane) / unknowns.rows();
+      int row = (from + lane) % unknowns.rows();
+      double bees = unknowns.bees(row) * beesAtStart;
+      double brood = unknowns.brood(row) * broodAtStart;
+      block.scaleTo(lane, bees, brood, MiteGrid.mites(point));
+      block.setQueenQuality(lane, colony.queenQuality());
+      strength[lane] = unknowns.strength(row);
+    }
+    CountObserver observer =
+        new CountObserver(counts, colony.parameters(), colony.date(), start, signals, from);
+    if (days > 0) {
+      ModelParameters parameters =
+          ModelParameters.of(Collections.nCopies(lanes, colony.parameters()));
+      Simulator.RunEnd end =
+          new Simulator(parameters, drivers(lanes)).run(block, acting(strength), List.of(observer));
+      for (int day = end.days(); day <= days; day++) {
+        observer.observe(day, end.colony());
+      }
+    } else {
+      observer.observe(0, block);
+    }
+  }
+
+  private DailyDrivers drivers(int lanes) {
+    DailyDrivers drivers = DailyDrivers.of(colony.climate(), start, days, colony.arrivals(), lanes);
+    for (int day = 0; day < days; day++) {
+      double[] temperature = drivers.temperature(day);
+      for (int lane = 0; lane < lanes; lane++) {
+        temperature[lane] += colony.warmer();
+      }
+    }
+    return drivers;
+  }
+
+  private List<Intervention> acting(double[] strength) {
+    List<Intervention> acting = new ArrayList<>();
+    for (Intervention intervention : interventions) {
+      acting.add(
+          intervention instanceof Treatment treatment
+              ? treatment.withStrength(strength)
+              : intervention);
+    }
+    return acting;
+  }
+}

@@ -1,0 +1,61 @@
+package org.undercap.monitoring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+class MiteDistributionTest {
+  private static final double[] DECADES = {1, 10, 100, 1000};
+
+  private static MiteDistribution flat() {
+    return MiteDistribution.of(DECADES, new double[] {1, 1, 1, 1}, 1);
+  }
+
+  @Test
+  void equalWeightsAreFlatInTheLogarithm() {
+    MiteDistribution flat = flat();
+    assertEquals(Math.sqrt(1000), flat.median(), 1e-9);
+    assertEquals(Math.sqrt(0.1), flat.quantile(0), 1e-9);
+    assertEquals(Math.sqrt(10) * 1000, flat.quantile(1), 1e-6);
+    assertEquals(10, flat.quantile(0.375), 1e-9);
+    assertEquals(0.375, flat.cumulative(10), 1e-12);
+    assertEquals(0, flat.cumulative(0.01));
+    assertEquals(1, flat.cumulative(1e6));
+  }
+
+  @Test
+  void cellsAddUpToOneBetweenRisingEdges() {
+    double[] edges = flat().edges();
+    double[] masses = flat().masses();
+    assertEquals(edges.length - 1, masses.length);
+    assertEquals(1, Arrays.stream(masses).sum(), 1e-12);
+    for (int cell = 0; cell < masses.length; cell++) {
+      assertTrue(edges[cell] < edges[cell + 1]);
+    }
+  }
+
+  @Test
+  void rowsAreMixed() {
+    double[] values = {1, 100, 10, 1000, 100, 10_000};
+    MiteDistribution mixed = MiteDistribution.of(values, new double[] {1, 1, 1, 1, 1, 1}, 2);
+    assertEquals(100, mixed.median(), 1e-6);
+    MiteDistribution second = MiteDistribution.of(values, new double[] {0, 1, 0, 1, 0, 1}, 2);
+    assertEquals(1000, second.median(), 1e-6);
+  }
+
+  @Test
+  void numbersWithoutWeightMayBeMissing() {
+    MiteDistribution left =
+        MiteDistribution.of(new double[] {1, 10, Double.NaN}, new double[] {1, 1, 0}, 1);
+    assertEquals(Math.sqrt(10), left.median(), 0.2);
+  }
+
+  @Test
+  void probabilitiesOutOfRangeAreRefused() {
+    assertThrows(IllegalArgumentException.class, () -> flat().quantile(1.01));
+    assertThrows(IllegalArgumentException.class, () -> flat().quantile(Double.NaN));
+  }
+}
