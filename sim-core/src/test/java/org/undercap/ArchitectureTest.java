@@ -33,16 +33,16 @@ class ArchitectureTest {
           "sensitivity",
           "source",
           "parameter",
-          "calibration",
           "climate",
           "hive",
           "model",
           "simulation",
+          "analysis",
           "treatment",
           "monitoring",
           "scenario",
+          "calibration",
           "ensemble",
-          "analysis",
           "comparison",
           "advice",
           "planning",
@@ -110,6 +110,11 @@ class ArchitectureTest {
       mayNotUse(ROOT + name, later).check(LIBRARY);
     }
     mayNotUse("org.undercap.internal", ROOT + name).check(LIBRARY);
+  }
+
+  @Test
+  void calibrationDoesNotKnowSensitivity() {
+    mayNotUse("org.undercap.calibration", "org.undercap.sensitivity").check(LIBRARY);
   }
 
   @Test

@@ -3,9 +3,7 @@ package org.undercap.calibration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import org.undercap.climate.SeasonDay;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.ModelParameters;
 import org.undercap.model.SideBySide;
@@ -16,7 +14,6 @@ import org.undercap.simulation.DayObserver;
 import org.undercap.simulation.Intervention;
 import org.undercap.simulation.SimulationDay;
 import org.undercap.simulation.Simulator;
-import org.undercap.simulation.StartShape;
 import org.undercap.treatment.Treatment;
 
 /** Runs one colony under many parameters side by side and sums up what its observations see. */
@@ -50,17 +47,17 @@ final class ColonyCourse {
   }
 
   /** Sums of all observations, one row a set. */
-  double[][] sums(List<ParameterSet> sets, double[] mites) {
-    double[][] sums = new double[sets.size()][observations.size()];
-    for (List<Integer> group : SideBySide.groups(sets, LANES)) {
-      run(group, sets, mites, sums);
+  double[][] sums(StartShapes shapes, double[] mites) {
+    double[][] sums = new double[shapes.sets().size()][observations.size()];
+    for (List<Integer> group : SideBySide.groups(shapes.sets(), LANES)) {
+      run(group, shapes, mites, sums);
     }
     return sums;
   }
 
-  private void run(List<Integer> group, List<ParameterSet> sets, double[] mites, double[][] sums) {
-    List<ParameterSet> mine = group.stream().map(sets::get).toList();
-    ColonyLanes start = shapes(mine);
+  private void run(List<Integer> group, StartShapes shapes, double[] mites, double[][] sums) {
+    List<ParameterSet> mine = group.stream().map(shapes.sets()::get).toList();
+    ColonyLanes start = shapes.of(colony.start(), group);
     for (int lane = 0; lane < mine.size(); lane++) {
       start.setQueenQuality(lane, colony.start().queenQuality());
       start.scaleTo(
@@ -71,23 +68,6 @@ final class ColonyCourse {
             colony.start().climate(), colony.start().date(), days, colony.arrivals(), mine.size());
     new Simulator(ModelParameters.of(mine), drivers)
         .run(start, done(mine), List.of(new Onlooker(group, sums)));
-  }
-
-  /** Sets that are one object share the run that makes the shape of the start. */
-  private ColonyLanes shapes(List<ParameterSet> sets) {
-    IdentityHashMap<ParameterSet, Integer> places = new IdentityHashMap<>();
-    List<ParameterSet> different = new ArrayList<>();
-    int[] place = new int[sets.size()];
-    for (int i = 0; i < place.length; i++) {
-      Integer known = places.putIfAbsent(sets.get(i), different.size());
-      if (known == null) {
-        different.add(sets.get(i));
-      }
-      place[i] = places.get(sets.get(i));
-    }
-    int seasonDay = SeasonDay.of(colony.start().date());
-    return StartShape.at(colony.start().climate(), seasonDay, ModelParameters.of(different))
-        .pick(place);
   }
 
   /** What was done, with the strength of treatments that each set of parameters says. */

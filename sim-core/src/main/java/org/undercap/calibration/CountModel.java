@@ -76,6 +76,7 @@ final class CountModel {
   /** What each observation of each colony may find, by point, colony and observation. */
   List<List<List<CountDistribution>>> distributions(double[][] points) {
     List<ParameterSet> sets = sets(points);
+    StartShapes shapes = new StartShapes(sets);
     List<List<List<CountDistribution>>> all = new ArrayList<>();
     for (int point = 0; point < points.length; point++) {
       all.add(new ArrayList<>());
@@ -86,7 +87,7 @@ final class CountModel {
       for (int point = 0; point < mites.length; point++) {
         mites[point] = mites(points[point], colony);
       }
-      double[][] sums = course.sums(sets, mites);
+      double[][] sums = course.sums(shapes, mites);
       for (int point = 0; point < mites.length; point++) {
         List<CountDistribution> mine = new ArrayList<>();
         for (int i = 0; i < sums[point].length; i++) {

@@ -32,7 +32,7 @@ public final class CountSimulator {
       ObservedColony colony, ParameterSet parameters, double mites, CountErrors errors, long seed) {
     Checks.notNegative(mites, "all mites of a colony");
     ColonyCourse course = new ColonyCourse(colony);
-    double[] sums = course.sums(List.of(parameters), new double[] {mites})[0];
+    double[] sums = course.sums(new StartShapes(List.of(parameters)), new double[] {mites})[0];
     UniformRandomProvider random = Randoms.of(seed, "counts of " + colony.name());
     List<Count> counts = new ArrayList<>();
     List<TotalMites> totals = new ArrayList<>();
