@@ -8,7 +8,6 @@ import org.undercap.hive.ArrivalLevel;
 import org.undercap.scenario.HiveFacts;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
-import org.undercap.treatment.PlanStep;
 
 /** One thing that may differ from what was written down, and how much of it is tried at most. */
 enum Change {
@@ -20,7 +19,7 @@ enum Change {
   TEMPERATURE("temperature", "C", 0, 6, false),
   /** More or fewer mites arriving. */
   ARRIVALS("arrivals", "times as many mites arriving", 1, 10, true),
-  /** All of a plan earlier or later. */
+  /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
   private final String id;
@@ -58,7 +57,7 @@ enum Change {
     };
   }
 
-  Scenario apply(Scenario scenario, double size) {
+  Scenario apply(Scenario scenario, String chosen, double size) {
     double amount = amount(size);
     return switch (this) {
       case MITES -> scenario;
@@ -67,9 +66,7 @@ enum Change {
           scenario.withClimate(
               scenario.climate().withTemperature(scenario.climate().temperature().warmer(amount)));
       case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));
-      case START ->
-          scenario.withPlans(
-              scenario.plans().stream().map(plan -> moved(plan, Math.round(amount))).toList());
+      case START -> scenario.withPlans(moved(scenario.plans(), chosen, Math.round(amount)));
     };
   }
 
@@ -93,11 +90,16 @@ enum Change {
     return new ArrivalLevel(level.id(), level.description(), months, level.sourceKeys());
   }
 
-  private static Plan moved(Plan plan, long days) {
-    List<PlanStep> steps = new ArrayList<>();
-    for (PlanStep step : plan.steps()) {
-      steps.add(step.moved(days));
+  /** The plans without that of doing nothing, the chosen one later. */
+  private static List<Plan> moved(List<Plan> plans, String chosen, long days) {
+    List<Plan> moved = new ArrayList<>();
+    for (Plan plan : plans) {
+      if (plan.name().equals(chosen)) {
+        moved.add(new Plan(chosen, plan.steps().stream().map(step -> step.moved(days)).toList()));
+      } else if (!plan.name().equals(Plan.DO_NOTHING)) {
+        moved.add(plan);
+      }
     }
-    return new Plan(plan.name(), steps);
+    return moved;
   }
 }
