@@ -3,6 +3,8 @@ package org.undercap.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.undercap.climate.Spell;
+import org.undercap.climate.TemperatureCourse;
 import org.undercap.ensemble.MiteBelief;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.scenario.HiveFacts;
@@ -15,13 +17,14 @@ enum Change {
   MITES("mites", "times as many mites", 1, 8, true),
   /** More or less brood. */
   BROOD("brood", "times as much brood", 1, 4, true),
-  /** A warmer or cooler season. */
+  /** Warmer or cooler weeks from the first day on. */
   TEMPERATURE("temperature", "C", 0, 6, false),
   /** More or fewer mites arriving. */
   ARRIVALS("arrivals", "times as many mites arriving", 1, 10, true),
   /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
+  private static final int SPELL_DAYS = 55;
   private final String id;
   private final String unit;
   private final double none;
@@ -52,7 +55,10 @@ enum Change {
       case MITES, BROOD, ARRIVALS -> String.format(Locale.ROOT, "%.2g %s", amount, unit);
       case TEMPERATURE ->
           String.format(
-              Locale.ROOT, "%.1f C %s", Math.abs(amount), amount > 0 ? "warmer" : "cooler");
+              Locale.ROOT,
+              "%.1f C %s in the first 8 weeks",
+              Math.abs(amount),
+              amount > 0 ? "warmer" : "cooler");
       case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
     };
   }
@@ -63,8 +69,7 @@ enum Change {
       case MITES -> scenario;
       case BROOD -> scenario.withHive(brood(scenario.hive(), amount));
       case TEMPERATURE ->
-          scenario.withClimate(
-              scenario.climate().withTemperature(scenario.climate().temperature().warmer(amount)));
+          scenario.withClimate(scenario.climate().withTemperature(spell(scenario, amount)));
       case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));
       case START -> scenario.withPlans(moved(scenario.plans(), chosen, Math.round(amount)));
     };
@@ -72,6 +77,14 @@ enum Change {
 
   MiteBelief apply(MiteBelief belief, double size) {
     return this == MITES ? belief.times(amount(size)) : belief;
+  }
+
+  private static TemperatureCourse spell(Scenario scenario, double degrees) {
+    return new Spell(
+        scenario.climate().temperature(),
+        scenario.start(),
+        scenario.start().plusDays(SPELL_DAYS),
+        degrees);
   }
 
   private static HiveFacts brood(HiveFacts hive, double factor) {
