@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
@@ -31,7 +32,10 @@ import picocli.CommandLine.Spec;
 /** Compares all plans of a scenario. */
 @Command(
     name = "compare",
-    description = "Compares all plans of a scenario: tables, charts, data and cautions.",
+    description = {
+      "Compares all plans of a scenario: tables, charts, data and cautions.",
+      "Without --out and --json the files go to the folder SCENARIO-comparison, which is made in the working folder; an older comparison in it is replaced."
+    },
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap compare scenarios/saltmere-garth.yaml",
@@ -58,22 +62,29 @@ final class CompareCommand implements Callable<Integer> {
     List<Scenario> scenarios = ScenarioOptions.readAll(files);
     PrintWriter err = spec.commandLine().getErr();
     if (files.size() == 1) {
-      OutputFolder folder =
-          output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
-      Comparison comparison = compare(scenarios.get(0));
-      print(comparison);
-      if (!json.wanted() || output.named()) {
-        write(comparison, folder, err);
-        err.print(
-            "next: look at "
-                + folder.path().resolve("plans.png")
-                + ", then count again after the treatment\n");
-      }
+      compareOne(scenarios.get(0), err);
     } else {
       compareAll(scenarios, err);
     }
     err.flush();
     return ExitCodes.DONE;
+  }
+
+  private void compareOne(Scenario scenario, PrintWriter err) {
+    Path usual = Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison");
+    Optional<OutputFolder> wanted =
+        json.wanted() ? output.folder() : Optional.of(output.folderOr(usual));
+    wanted.ifPresent(folder -> ComparisonFiles.check(folder, output.svg()));
+    Comparison comparison = compare(scenario);
+    print(comparison);
+    wanted.ifPresent(
+        folder -> {
+          write(comparison, folder, err);
+          err.print(
+              "next: look at "
+                  + folder.path().resolve("plans.png")
+                  + ", then count again after the treatment\n");
+        });
   }
 
   private void compareAll(List<Scenario> scenarios, PrintWriter err) {
@@ -85,20 +96,36 @@ final class CompareCommand implements Callable<Integer> {
             .folder()
             .orElseThrow(
                 () -> new UsageException("several scenarios need a folder: give --out=DIR too"));
+    Map<String, Scenario> scenarioOf = byStem(scenarios);
+    ComparisonIndex.check(all);
+    scenarioOf.keySet().forEach(stem -> ComparisonFiles.check(in(all, stem), output.svg()));
     Map<String, Comparison> byFolder = new LinkedHashMap<>();
-    for (int i = 0; i < scenarios.size(); i++) {
-      String stem = ScenarioOptions.stem(files.get(i));
-      if (byFolder.containsKey(stem)) {
-        throw new UsageException(
-            files.get(i) + ": another scenario has the name " + stem + " too; rename one");
-      }
-      Comparison comparison = compare(scenarios.get(i));
-      write(comparison, new OutputFolder(all.path().resolve(stem), all.ifExists()), err);
-      byFolder.put(stem, comparison);
-    }
+    scenarioOf.forEach(
+        (stem, scenario) -> {
+          Comparison comparison = compare(scenario);
+          write(comparison, in(all, stem), err);
+          byFolder.put(stem, comparison);
+        });
     ComparisonIndex.write(byFolder, all, err);
     spec.commandLine().getOut().print(ComparisonIndex.text(byFolder));
     spec.commandLine().getOut().flush();
+  }
+
+  /** The scenarios by the names of their files, which name their folders too. */
+  private Map<String, Scenario> byStem(List<Scenario> scenarios) {
+    Map<String, Scenario> byStem = new LinkedHashMap<>();
+    for (int i = 0; i < scenarios.size(); i++) {
+      String stem = ScenarioOptions.stem(files.get(i));
+      if (byStem.putIfAbsent(stem, scenarios.get(i)) != null) {
+        throw new UsageException(
+            files.get(i) + ": another scenario has the name " + stem + " too; rename one");
+      }
+    }
+    return byStem;
+  }
+
+  private static OutputFolder in(OutputFolder all, String stem) {
+    return new OutputFolder(all.path().resolve(stem), all.ifExists());
   }
 
   private Comparison compare(Scenario scenario) {

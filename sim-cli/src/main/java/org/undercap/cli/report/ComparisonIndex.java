@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.TextPage;
 import org.undercap.comparison.Comparison;
+import org.undercap.treatment.CautionCatalogue;
 
 /** A page that lists several comparisons with their answers. */
 public final class ComparisonIndex {
@@ -14,20 +16,31 @@ public final class ComparisonIndex {
   private ComparisonIndex() {}
 
   /**
-   * The answers as text.
+   * Looks early, before the long run, whether the page can be written.
+   *
+   * @param folder the folder in which the others will lie
+   * @throws org.undercap.cli.output.UsageException if the page is there and must stay
+   */
+  public static void check(OutputFolder folder) {
+    folder.prepare(List.of(PAGE)).close();
+  }
+
+  /**
+   * The answers as text, with the cautions of all comparisons.
    *
    * @param byFolder the comparisons by the names of their folders
-   * @return two lines for each
+   * @return a page for the terminal
    */
   public static String text(Map<String, Comparison> byFolder) {
-    StringBuilder text = new StringBuilder();
+    TextPage page = new TextPage();
     byFolder.forEach(
-        (folder, comparison) ->
-            text.append(folder)
-                .append(":\n  ")
-                .append(new ComparisonPage(comparison).answer())
-                .append('\n'));
-    return text.toString();
+        (folder, comparison) -> page.item(folder + ": " + new ComparisonPage(comparison).answer()));
+    page.heading("Cautions");
+    byFolder.values().stream()
+        .flatMap(comparison -> ComparisonPage.cautions(comparison.scenario()).stream())
+        .distinct()
+        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    return page.render();
   }
 
   /**
@@ -49,6 +62,7 @@ public final class ComparisonIndex {
                 .append("/comparison.md): ")
                 .append(ComparisonMarkdown.escape(new ComparisonPage(comparison).answer()))
                 .append('\n'));
+    page.append('\n').append(CautionCatalogue.shipped().get("every-report").text()).append('\n');
     try (OutputFiles files = folder.prepare(List.of(PAGE))) {
       files.text(PAGE, writer -> writer.write(page.toString()));
       files.publish(err);
