@@ -33,18 +33,19 @@ class ArchitectureTest {
           "sensitivity",
           "source",
           "parameter",
-          "calibration",
           "climate",
           "hive",
           "model",
-          "analysis",
           "simulation",
+          "analysis",
           "treatment",
           "monitoring",
           "scenario",
+          "calibration",
           "ensemble",
           "comparison",
-          "analysis",
+          "advice",
+          "planning",
           "evidence",
           "scenario.io");
 
@@ -109,6 +110,11 @@ class ArchitectureTest {
       mayNotUse(ROOT + name, later).check(LIBRARY);
     }
     mayNotUse("org.undercap.internal", ROOT + name).check(LIBRARY);
+  }
+
+  @Test
+  void calibrationDoesNotKnowSensitivity() {
+    mayNotUse("org.undercap.calibration", "org.undercap.sensitivity").check(LIBRARY);
   }
 
   @Test

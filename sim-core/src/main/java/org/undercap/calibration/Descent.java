@@ -77,19 +77,20 @@ final class Descent {
   }
 
   private double[] slope(double[] x) {
-    double[][] probes = new double[2 * x.length][];
-    for (int i = 0; i < x.length; i++) {
-      double h = SLOPE_STEP * curvature.step(i);
+    int[] asked = IntStream.range(0, x.length).filter(i -> i != held).toArray();
+    double[][] probes = new double[2 * asked.length][];
+    for (int i = 0; i < asked.length; i++) {
+      double h = SLOPE_STEP * curvature.step(asked[i]);
       probes[2 * i] = x.clone();
       probes[2 * i + 1] = x.clone();
-      probes[2 * i][i] = Math.max(0, x[i] - h);
-      probes[2 * i + 1][i] = Math.min(1, x[i] + h);
+      probes[2 * i][asked[i]] = Math.max(0, x[asked[i]] - h);
+      probes[2 * i + 1][asked[i]] = Math.min(1, x[asked[i]] + h);
     }
     double[] f = misfit.at(probes);
     double[] slope = new double[x.length];
-    for (int i = 0; i < x.length; i++) {
-      double width = probes[2 * i + 1][i] - probes[2 * i][i];
-      slope[i] = i == held ? 0 : (f[2 * i + 1] - f[2 * i]) / width;
+    for (int i = 0; i < asked.length; i++) {
+      double width = probes[2 * i + 1][asked[i]] - probes[2 * i][asked[i]];
+      slope[asked[i]] = (f[2 * i + 1] - f[2 * i]) / width;
     }
     return slope;
   }

@@ -1,6 +1,6 @@
 /**
- * Values of parameters from data. Start with GrowthFit for a published growth rate, or with
- * CountFit for counts in colonies over time.
+ * Values of parameters from data. Start with {@link org.undercap.calibration.GrowthFit} for a
+ * published growth rate, or with CountFit for counts in colonies over time.
  *
  * <p>Both stand on {@link org.undercap.calibration.LikelihoodFit}, which knows no bees: free
  * parameters with priors, a likelihood that is asked for many points at once, restarts, profile

@@ -70,6 +70,13 @@ public final class DailyTemperatures implements TemperatureCourse {
   }
 
   @Override
+  public TemperatureCourse warmer(double degrees) {
+    SortedMap<LocalDate, Double> shifted = new TreeMap<>();
+    daily.forEach((date, t) -> shifted.put(date, t + degrees));
+    return new DailyTemperatures(shifted, elsewhere.warmer(degrees));
+  }
+
+  @Override
   public DailyTemperatures mirrored() {
     return new DailyTemperatures(daily, elsewhere.mirrored());
   }

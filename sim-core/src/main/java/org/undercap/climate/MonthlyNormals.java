@@ -13,6 +13,12 @@ public record MonthlyNormals(MonthlyTable table) implements TemperatureCourse {
   }
 
   @Override
+  public TemperatureCourse warmer(double degrees) {
+    return new MonthlyNormals(
+        new MonthlyTable(table.values().stream().map(t -> t + degrees).toList()));
+  }
+
+  @Override
   public MonthlyNormals mirrored() {
     return new MonthlyNormals(table.shiftedHalfAYear());
   }

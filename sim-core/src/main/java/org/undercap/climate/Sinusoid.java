@@ -37,6 +37,11 @@ public record Sinusoid(double mean, double amplitude, double warmestDay)
   }
 
   @Override
+  public TemperatureCourse warmer(double degrees) {
+    return new Sinusoid(mean + degrees, amplitude, warmestDay);
+  }
+
+  @Override
   public Sinusoid mirrored() {
     double half = SeasonDay.DAYS / 2.0;
     return new Sinusoid(mean, amplitude, warmestDay + (warmestDay < half ? half : -half));

@@ -31,4 +31,12 @@ public sealed interface TemperatureCourse permits Sinusoid, MonthlyNormals, Dail
    * @return the shifted course
    */
   TemperatureCourse mirrored();
+
+  /**
+   * The same course, warmer or cooler on every day.
+   *
+   * @param degrees how much warmer (C); negative is cooler
+   * @return the shifted course
+   */
+  TemperatureCourse warmer(double degrees);
 }

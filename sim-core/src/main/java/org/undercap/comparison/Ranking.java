@@ -11,16 +11,22 @@ import org.undercap.ensemble.PlanResult;
  * anyone could see in a hive are ordered by the bees that are weakened at midwinter, then by the
  * mites left at the end.
  */
-final class Ranking {
+public final class Ranking {
   /** What harm to winter bees means. */
-  static final Outcome HARM = Outcome.WINTER_BROOD_PARASITISED;
+  public static final Outcome HARM = Outcome.WINTER_BROOD_PARASITISED;
 
-  /** Harm is told apart in steps of half a percentage point. */
-  private static final double STEP = 0.005;
+  /** Harm is told apart in steps of half a percentage point (fraction). */
+  public static final double STEP = 0.005;
 
   private Ranking() {}
 
-  static List<Integer> of(List<PlanResult> results) {
+  /**
+   * Orders plans.
+   *
+   * @param results the plans
+   * @return their places, the best first
+   */
+  public static List<Integer> of(List<PlanResult> results) {
     Comparator<Integer> byHarm = Comparator.comparingLong(plan -> steps(results.get(plan), HARM));
     return IntStream.range(0, results.size())
         .boxed()

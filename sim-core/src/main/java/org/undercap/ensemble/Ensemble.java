@@ -1,5 +1,6 @@
 package org.undercap.ensemble;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -7,11 +8,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
+import org.undercap.model.Flow;
 import org.undercap.model.ModelException;
+import org.undercap.model.Part;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DayObserver;
+import org.undercap.simulation.SimulationDay;
 import org.undercap.simulation.Simulator;
 
 /**
@@ -68,22 +72,50 @@ public final class Ensemble {
           new PlanResult(
               plan, new OutcomeTable(settings.members()), new CurveBands(scenario.days())));
     }
-    List<Runnable> blocks = new ArrayList<>();
-    for (int first = 0; first < settings.members(); first += BLOCK) {
-      int from = first;
-      int count = Math.min(BLOCK, settings.members() - first);
-      blocks.add(
-          () -> {
-            runBlock(results, from, count);
-            progress.accept(count);
-          });
-    }
-    if (settings.threads() == 1) {
-      blocks.forEach(Runnable::run);
-    } else {
-      runAll(blocks);
-    }
+    inBlocks(
+        (first, count) -> {
+          runBlock(results, first, count);
+          progress.accept(count);
+        });
     return List.copyOf(results);
+  }
+
+  /**
+   * Mites on bees for each bee on a day, as a wash with perfect recovery would find.
+   *
+   * @param plan the plan, with the feeding of the scenario
+   * @param date a day of the run
+   * @return one value a member (mites per bee); 0 for a lost colony
+   * @throws IllegalArgumentException if the day lies outside the run
+   */
+  public double[] mitesPerBee(Plan plan, LocalDate date) {
+    if (date.isBefore(scenario.start()) || date.isAfter(scenario.end())) {
+      throw new IllegalArgumentException(
+          "day " + date + " must lie in the run, " + scenario.start() + " to " + scenario.end());
+    }
+    double[] result = new double[settings.members()];
+    inBlocks(
+        (first, count) -> {
+          MemberBlock block = new MemberBlock(scenario, belief, draws, first, count);
+          DayObserver observer =
+              new DayObserver() {
+                @Override
+                public void dayBegins(SimulationDay day) {
+                  if (day.epochDay() == date.toEpochDay()) {
+                    for (int lane = 0; lane < count; lane++) {
+                      double bees = day.flows().of(Flow.ADULTS, lane);
+                      double mites = day.colony().total(Part.MITES_ON_BEES, lane);
+                      result[first + lane] = bees > 0 ? mites / bees : 0;
+                    }
+                  }
+                }
+              };
+          block
+              .simulator()
+              .run(
+                  block.start(), block.interventions(scenario.stepsUnder(plan)), List.of(observer));
+        });
+    return result;
   }
 
   private void runBlock(List<PlanResult> results, int first, int count) {
@@ -111,6 +143,26 @@ public final class Ensemble {
         .threshold()
         .map(threshold -> threshold.mitesPer100Bees())
         .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
+  }
+
+  /** Work on some members. */
+  @FunctionalInterface
+  private interface BlockWork {
+    void on(int first, int count);
+  }
+
+  private void inBlocks(BlockWork work) {
+    List<Runnable> blocks = new ArrayList<>();
+    for (int first = 0; first < settings.members(); first += BLOCK) {
+      int from = first;
+      int count = Math.min(BLOCK, settings.members() - first);
+      blocks.add(() -> work.on(from, count));
+    }
+    if (settings.threads() == 1) {
+      blocks.forEach(Runnable::run);
+    } else {
+      runAll(blocks);
+    }
   }
 
   private void runAll(List<Runnable> blocks) {

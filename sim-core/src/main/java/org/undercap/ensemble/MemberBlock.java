@@ -2,6 +2,7 @@ package org.undercap.ensemble;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,8 @@ final class MemberBlock {
     DailyDrivers drivers =
         DailyDrivers.of(
             scenario.climate(), scenario.start(), scenario.days(), scenario::arrivalsOn, count);
+    fill(points, belief);
     for (int lane = 0; lane < count; lane++) {
-      fill(lane, points[lane], belief);
       weather(drivers, lane, points[lane][Draws.SEASON], draws.stream("weather", first + lane));
       arrive(
           drivers,
@@ -76,14 +77,24 @@ final class MemberBlock {
     return sets;
   }
 
-  private void fill(int lane, double[] point, MiteBelief belief) {
-    double bees =
-        scenario.hive().bees() * Quantiles.factor(ParameterId.COLONY_SIZE, point[Draws.BEES]);
-    double brood =
-        scenario.hive().broodCells()
-            * Quantiles.factor(ParameterId.COLONY_SIZE, point[Draws.BROOD]);
-    start.setQueenQuality(lane, scenario.hive().queenQuality());
-    start.scaleTo(lane, bees, brood, belief.mites(point[Draws.MITES], bees, brood));
+  private void fill(double[][] points, MiteBelief belief) {
+    double[] places = column(points, Draws.MITES);
+    double[] bees = column(points, Draws.BEES);
+    double[] brood = column(points, Draws.BROOD);
+    for (int lane = 0; lane < points.length; lane++) {
+      bees[lane] = scenario.hive().bees() * Quantiles.factor(ParameterId.COLONY_SIZE, bees[lane]);
+      brood[lane] =
+          scenario.hive().broodCells() * Quantiles.factor(ParameterId.COLONY_SIZE, brood[lane]);
+    }
+    double[] mites = belief.mites(places, bees, brood);
+    for (int lane = 0; lane < points.length; lane++) {
+      start.setQueenQuality(lane, scenario.hive().queenQuality());
+      start.scaleTo(lane, bees[lane], brood[lane], mites[lane]);
+    }
+  }
+
+  private static double[] column(double[][] points, int place) {
+    return Arrays.stream(points).mapToDouble(point -> point[place]).toArray();
   }
 
   /**

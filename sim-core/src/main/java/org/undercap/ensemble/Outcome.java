@@ -13,6 +13,8 @@ public enum Outcome {
   WEAKENED_AT_MIDWINTER("weakened_winter_bees_fraction", true),
   /** Adult workers at the end of winter (bees); more is better. */
   BEES_AFTER_WINTER("bees_after_winter", false),
+  /** Mites on bees for each 100 bees on the first day (mites per 100 bees). */
+  MITES_PER_100_START("mites_per_100_bees_first_day", true),
   /** Mites on bees for each 100 bees on the first count date (mites per 100 bees). */
   MITES_PER_100_FIRST("mites_per_100_bees_first_date", true),
   /** Mites on bees for each 100 bees on the second count date (mites per 100 bees). */

@@ -64,6 +64,9 @@ final class OutcomeObserver implements DayObserver {
       double bees = adults[lane];
       double per100 = bees > 0 ? 100 * day.colony().total(Part.MITES_ON_BEES, lane) / bees : 0;
       aboveLimit[firstMember + lane] += per100 > limit ? 1 : 0;
+      if (day.index() == 0) {
+        of(Outcome.MITES_PER_100_START)[firstMember + lane] = per100;
+      }
       for (int i = 0; i < countDays.length; i++) {
         if (countDays[i] == today) {
           of(counts.get(i))[firstMember + lane] = per100;

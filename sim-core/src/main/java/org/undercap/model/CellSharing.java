@@ -44,7 +44,7 @@ abstract sealed class CellSharing {
 
   /** Value of the polynomial of the terms at each x, by Horner's rule. */
   final void polynomial(double[] x, double[] sum) {
-    Arrays.fill(sum, terms[terms.length - 1]);
+    Arrays.fill(sum, terms.length == 0 ? 0.0 : terms[terms.length - 1]);
     for (int others = terms.length - 2; others >= 0; others--) {
       double term = terms[others];
       for (int lane = 0; lane < x.length; lane++) {

@@ -80,6 +80,20 @@ public final class ColonyLanes {
   }
 
   /**
+   * Copies of some colonies side by side.
+   *
+   * @param chosen the colonies to copy; one may be chosen more than once
+   * @return new state that shares nothing with this one, one lane a choice
+   */
+  public ColonyLanes pick(int... chosen) {
+    ColonyLanes result = likeThis(chosen.length);
+    for (int to = 0; to < chosen.length; to++) {
+      result.copyLane(this, chosen[to], to);
+    }
+    return result;
+  }
+
+  /**
    * A copy of all colonies.
    *
    * @return new state that shares nothing with this one

@@ -72,37 +72,58 @@ final class CountModel {
   /** What the counts would meet. */
   Signals signals(Unknowns unknowns) {
     Signals signals = new Signals(counts.size(), MiteGrid.points(), unknowns.rows());
+    if (days == 0) {
+      look(signals, unknowns);
+      return signals;
+    }
     for (int from = 0; from < signals.colonies(); from += BLOCK) {
-      runBlock(signals, unknowns, from, Math.min(BLOCK, signals.colonies() - from));
+      run(signals, unknowns, from, Math.min(BLOCK, signals.colonies() - from));
     }
     return signals;
   }
 
-  private void runBlock(Signals signals, Unknowns unknowns, int from, int lanes) {
+  /** All counts are of one day: the shape tells all, for one number of mites after the other. */
+  private void look(Signals signals, Unknowns unknowns) {
+    int rows = unknowns.rows();
+    ColonyLanes colonies = shape.copies(SHAPE, rows);
+    for (int row = 0; row < rows; row++) {
+      scale(colonies, row, unknowns, row, 0);
+    }
+    for (int point = 0; point < MiteGrid.points(); point++) {
+      for (int row = 0; row < rows; row++) {
+        colonies.scaleMites(row, MiteGrid.mites(point));
+      }
+      observer(signals, point * rows).observe(0, colonies);
+    }
+  }
+
+  private void run(Signals signals, Unknowns unknowns, int from, int lanes) {
     ColonyLanes block = shape.copies(SHAPE, lanes);
     double[] strength = new double[lanes];
     for (int lane = 0; lane < lanes; lane++) {
-      int point = (from + lane) / unknowns.rows();
       int row = (from + lane) % unknowns.rows();
-      double bees = unknowns.bees(row) * beesAtStart;
-      double brood = unknowns.brood(row) * broodAtStart;
-      block.scaleTo(lane, bees, brood, MiteGrid.mites(point));
+      scale(block, lane, unknowns, row, (from + lane) / unknowns.rows());
       block.setQueenQuality(lane, colony.queenQuality());
       strength[lane] = unknowns.strength(row);
     }
-    CountObserver observer =
-        new CountObserver(counts, colony.parameters(), colony.date(), start, signals, from);
-    if (days > 0) {
-      ModelParameters parameters =
-          ModelParameters.of(Collections.nCopies(lanes, colony.parameters()));
-      Simulator.RunEnd end =
-          new Simulator(parameters, drivers(lanes)).run(block, acting(strength), List.of(observer));
-      for (int day = end.days(); day <= days; day++) {
-        observer.observe(day, end.colony());
-      }
-    } else {
-      observer.observe(0, block);
+    CountObserver observer = observer(signals, from);
+    ModelParameters parameters =
+        ModelParameters.of(Collections.nCopies(lanes, colony.parameters()));
+    Simulator.RunEnd end =
+        new Simulator(parameters, drivers(lanes)).run(block, acting(strength), List.of(observer));
+    for (int day = end.days(); day <= days; day++) {
+      observer.observe(day, end.colony());
     }
+  }
+
+  private void scale(ColonyLanes block, int lane, Unknowns unknowns, int row, int point) {
+    double bees = unknowns.bees(row) * beesAtStart;
+    double brood = unknowns.brood(row) * broodAtStart;
+    block.scaleTo(lane, bees, brood, MiteGrid.mites(point));
+  }
+
+  private CountObserver observer(Signals signals, int from) {
+    return new CountObserver(counts, colony.parameters(), colony.date(), start, signals, from);
   }
 
   private DailyDrivers drivers(int lanes) {

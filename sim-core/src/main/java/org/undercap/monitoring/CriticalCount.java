@@ -17,7 +17,7 @@ public record CriticalCount(long byTest, long byFollowUp) {
    * @throws IllegalArgumentException if a number is negative
    */
   public CriticalCount {
-    Checks.notNegative(byTest, "mites killed by the test");
-    Checks.notNegative(byFollowUp, "mites killed by the follow-up");
+    Checks.notNegative((double) byTest, "mites killed by the test");
+    Checks.notNegative((double) byFollowUp, "mites killed by the follow-up");
   }
 }

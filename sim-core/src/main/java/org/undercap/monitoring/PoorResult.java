@@ -18,8 +18,8 @@ import org.undercap.treatment.PlanStep;
  * how likely the count after the treatment is, given the counts before it.
  *
  * <p>The order says which cause fits best, not which one is proved: the size of each cause is an
- * example, causes act together, and causes of nearly equal weight are told apart only by the next
- * observation that each of them names.
+ * example, causes act together (colder days also slow the bees), and causes of nearly equal weight
+ * are told apart only by the next observation that each of them names.
  */
 public final class PoorResult {
   private static final int ROWS = 32;

@@ -17,7 +17,7 @@ public record Tally(long mites, double of) {
    * @throws IllegalArgumentException if a number is out of range
    */
   public Tally {
-    Checks.notNegative(mites, "mites counted");
+    Checks.notNegative((double) mites, "mites counted");
     Checks.positive(of, "bees or days of a count");
   }
 

@@ -19,9 +19,13 @@ final class Unknowns {
   private static final int BOARD = 5;
   private static final int DIMENSIONS = 6;
 
+  private final CountedColony colony;
+  private final double[][] points;
   private final double[][] values;
 
-  private Unknowns(double[][] values) {
+  private Unknowns(CountedColony colony, double[][] points, double[][] values) {
+    this.colony = colony;
+    this.points = points;
     this.values = values;
   }
 
@@ -32,14 +36,7 @@ final class Unknowns {
     fix(points, fixed, WidthSource.BROOD, BROOD);
     fix(points, fixed, WidthSource.TREATMENT, STRENGTH);
     fix(points, fixed, WidthSource.METHOD, WASH, ROLL, BOARD);
-    double[][] values = new double[DIMENSIONS][];
-    values[BEES] = draw(colony, ParameterId.COLONY_SIZE, points, BEES, colony.bees());
-    values[BROOD] = draw(colony, ParameterId.COLONY_SIZE, points, BROOD, colony.broodCells());
-    values[STRENGTH] = draw(colony, ParameterId.TREATMENT_STRENGTH, points, STRENGTH, 1);
-    values[WASH] = draw(colony, ParameterId.COUNT_RECOVERY_WASH, points, WASH, 1);
-    values[ROLL] = draw(colony, ParameterId.COUNT_RECOVERY_ROLL, points, ROLL, 1);
-    values[BOARD] = draw(colony, ParameterId.COUNT_CAPTURE_BOARD, points, BOARD, 1);
-    return new Unknowns(values);
+    return new Unknowns(colony, points, new double[DIMENSIONS][]);
   }
 
   private static void fix(
@@ -53,8 +50,23 @@ final class Unknowns {
     }
   }
 
-  private static double[] draw(
-      CountedColony colony, ParameterId id, double[][] points, int column, double unit) {
+  /** One of them in all rows; drawn when it is first asked for, since few counts need all. */
+  private double[] column(int column) {
+    if (values[column] == null) {
+      values[column] =
+          switch (column) {
+            case BEES -> draw(ParameterId.COLONY_SIZE, column, colony.bees());
+            case BROOD -> draw(ParameterId.COLONY_SIZE, column, colony.broodCells());
+            case STRENGTH -> draw(ParameterId.TREATMENT_STRENGTH, column, 1);
+            case WASH -> draw(ParameterId.COUNT_RECOVERY_WASH, column, 1);
+            case ROLL -> draw(ParameterId.COUNT_RECOVERY_ROLL, column, 1);
+            default -> draw(ParameterId.COUNT_CAPTURE_BOARD, column, 1);
+          };
+    }
+    return values[column];
+  }
+
+  private double[] draw(ParameterId id, int column, double unit) {
     Draw around = Draw.of(id, colony.parameters());
     double[] drawn = new double[points.length];
     for (int row = 0; row < drawn.length; row++) {
@@ -70,34 +82,34 @@ final class Unknowns {
     known[BROOD] = brood.clone();
     known[STRENGTH] = new double[bees.length];
     Arrays.fill(known[STRENGTH], strength);
-    return new Unknowns(known);
+    return new Unknowns(colony, points, known);
   }
 
   /** Number of colonies for one number of mites. */
   int rows() {
-    return values[BEES].length;
+    return column(BEES).length;
   }
 
   /** Adult workers on the day of the estimate (bees). */
   double bees(int row) {
-    return values[BEES][row];
+    return column(BEES)[row];
   }
 
   /** Brood on the day of the estimate (cells). */
   double brood(int row) {
-    return values[BROOD][row];
+    return column(BROOD)[row];
   }
 
   /** Strength of treatments (ratio of the hazard). */
   double strength(int row) {
-    return values[STRENGTH][row];
+    return column(STRENGTH)[row];
   }
 
   /** Share of what is there that a count finds (fraction), by draw of the methods. */
   double detection(Count count, int draw) {
     if (count instanceof Wash wash) {
-      return values[wash.method() == WashMethod.SUGAR ? ROLL : WASH][draw];
+      return column(wash.method() == WashMethod.SUGAR ? ROLL : WASH)[draw];
     }
-    return count instanceof Board ? values[BOARD][draw] : 1;
+    return count instanceof Board ? column(BOARD)[draw] : 1;
   }
 }

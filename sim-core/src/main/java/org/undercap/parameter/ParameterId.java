@@ -158,6 +158,14 @@ public enum ParameterId {
   SEASON_MIDWINTER("season.midwinter", Domain.WHOLE),
   /** End of winter (day of the northern year). */
   SEASON_END_OF_WINTER("season.endOfWinter", Domain.WHOLE),
+  /** Uses of a class of substances in a row before it should rest (times). */
+  ROTATION_MOST_TIMES("rotation.mostTimes", Domain.COUNT),
+  /** Share of a treatment's days that must lie within its temperatures (fraction). */
+  ADVICE_TEMPERATURE_DAYS("advice.temperatureDays", Domain.FRACTION),
+  /** Treatments further apart are courses of their own (days). */
+  ADVICE_COURSE_GAP("advice.courseGap", Domain.WHOLE),
+  /** Days after the end of a course at which mites are counted again (days). */
+  ADVICE_RECHECK_DAYS("advice.recheckDays", Domain.WHOLE),
   /** Limit where the user names none (mites per 100 bees). */
   THRESHOLD_USUAL("threshold.usual", Domain.POSITIVE),
   /** Winter loss of colonies without mites (fraction). */

@@ -47,7 +47,7 @@ final class ColonyResolver {
             colony.frame().map(Written::value),
             colony.queenQuality().map(Written::value).orElse(GOOD_QUEEN),
             colony.openFloor().map(Written::value).orElse(false),
-            colony.supersOn().map(Written::value).orElse(false)));
+            colony.supersOn().map(Written::value).orElse(colony.supersUntil().isPresent())));
   }
 
   private void addDefaults() {
@@ -57,7 +57,7 @@ final class ColonyResolver {
     if (colony.openFloor().isEmpty()) {
       assumptions.add("colony.floor", Basis.DEFAULT, "the floor is closed");
     }
-    if (colony.supersOn().isEmpty()) {
+    if (colony.supersOn().isEmpty() && colony.supersUntil().isEmpty()) {
       assumptions.add("colony.supers", Basis.DEFAULT, "no honey supers are on");
     }
   }

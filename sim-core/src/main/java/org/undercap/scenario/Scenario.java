@@ -41,6 +41,7 @@ public record Scenario(
     boolean study,
     List<Method> allowed,
     boolean organic,
+    KeeperFacts keeper,
     List<Assumption> assumptions) {
 
   /**
@@ -66,6 +67,7 @@ public record Scenario(
    * @param study whether this is a study run, which may go beyond labels
    * @param allowed methods that the user may use; all if empty
    * @param organic whether the user keeps to organic schemes
+   * @param keeper what else bears on a decision
    * @param assumptions what the results rest on beside the plain facts
    * @throws IllegalArgumentException if the run ends before it begins, the number of mites is out
    *     of range, or neither counts nor the number of mites are given
@@ -179,6 +181,7 @@ public record Scenario(
         study,
         allowed,
         organic,
+        keeper,
         assumptions);
   }
 
@@ -209,6 +212,100 @@ public record Scenario(
         study,
         allowed,
         organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with another climate.
+   *
+   * @param other place, in its own months
+   * @return the changed copy
+   */
+  public Scenario withClimate(Climate other) {
+    return new Scenario(
+        name,
+        about,
+        other,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other facts about the hive.
+   *
+   * @param other bees, brood and hive
+   * @return the changed copy
+   */
+  public Scenario withHive(HiveFacts other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        other,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario with other arrivals.
+   *
+   * @param other mites from other colonies
+   * @return the changed copy
+   */
+  public Scenario withArrivals(ArrivalLevel other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        hive,
+        mitesInColony,
+        counts,
+        other,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
         assumptions);
   }
 }

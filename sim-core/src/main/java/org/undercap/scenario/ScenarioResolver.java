@@ -13,6 +13,7 @@ import org.undercap.climate.SeasonDay;
 import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.Wash;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Assumption.Basis;
 import org.undercap.treatment.Method;
@@ -89,6 +90,7 @@ public final class ScenarioResolver {
             written.study(),
             methods(written.allowed()),
             written.organic(),
+            keeper(hive.orElseThrow()),
             assumptions.all()));
   }
 
@@ -147,6 +149,48 @@ public final class ScenarioResolver {
   private OptionalDouble mitesInColony() {
     Optional<Written<Double>> known = written.mites().orElseThrow().inColony();
     return known.isPresent() ? OptionalDouble.of(known.get().value()) : OptionalDouble.empty();
+  }
+
+  private KeeperFacts keeper(HiveFacts hive) {
+    Optional<LocalDate> supers = written.colony().orElseThrow().supersUntil().map(Written::value);
+    return new KeeperFacts(supers, written.treatedBefore(), written.costs(), untested(hive));
+  }
+
+  /** What lies outside the range in which the model was tested. */
+  private List<String> untested(HiveFacts hive) {
+    List<String> untested = new ArrayList<>();
+    double tropics = InputLimits.shipped().get("site.latitude.tropics").high();
+    written
+        .site()
+        .flatMap(WrittenSite::latitude)
+        .map(Written::value)
+        .filter(degrees -> Math.abs(degrees) < tropics)
+        .ifPresent(
+            degrees ->
+                untested.add(
+                    "colonies in the tropics (latitude "
+                        + Quantities.format(degrees)
+                        + " degrees)"));
+    if (written.colony().flatMap(WrittenColony::africanized).map(Written::value).orElse(false)) {
+      untested.add("Africanized bees");
+    }
+    double fewest = InputLimits.shipped().get("colony.bees.tested").low();
+    if (hive.bees() < fewest) {
+      untested.add("colonies of fewer than " + Quantities.format(fewest) + " bees");
+    }
+    untested.addAll(smallSamples());
+    return untested;
+  }
+
+  private List<String> smallSamples() {
+    double least = InputLimits.shipped().get("mites.counts.wash.bees.tested").low();
+    List<Count> counts = counts();
+    boolean onlySmall =
+        !counts.isEmpty()
+            && counts.stream().allMatch(count -> count instanceof Wash wash && wash.bees() < least);
+    return onlySmall
+        ? List.of("samples of fewer than " + Quantities.format(least) + " bees and no other count")
+        : List.of();
   }
 
   private List<Count> counts() {

@@ -54,7 +54,7 @@ final class SiteResolver {
     double degrees = latitude.value();
     ClimateCatalogue shipped = ClimateCatalogue.shipped();
     InputLimit farthest = InputLimits.shipped().get("site.latitude.distance");
-    if (shipped.degreesAway(degrees) > farthest.high()) {
+    if (shipped.degreesAway(degrees) > farthest.high() && !tropical(degrees)) {
       problems.add(
           latitude.place(),
           "site.latitude",
@@ -81,6 +81,11 @@ final class SiteResolver {
             + Quantities.format(degrees)
             + " degrees; sea and mountains may make another fit better");
     return Optional.of(climate);
+  }
+
+  /** In the tropics there is no advice, but a file may say so. */
+  private static boolean tropical(double degrees) {
+    return Math.abs(degrees) < InputLimits.shipped().get("site.latitude.tropics").high();
   }
 
   private Climate withTables(Climate from) {

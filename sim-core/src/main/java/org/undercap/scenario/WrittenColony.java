@@ -16,6 +16,8 @@ import org.undercap.hive.FrameType;
  * @param queenQuality laying against a good queen (ratio)
  * @param openFloor whether the floor is open
  * @param supersOn whether honey supers are on
+ * @param supersUntil last day on which they are on
+ * @param africanized whether the bees are Africanized
  */
 public record WrittenColony(
     Place place,
@@ -26,4 +28,6 @@ public record WrittenColony(
     Optional<Written<Double>> framesPerBox,
     Optional<Written<Double>> queenQuality,
     Optional<Written<Boolean>> openFloor,
-    Optional<Written<Boolean>> supersOn) {}
+    Optional<Written<Boolean>> supersOn,
+    Optional<Written<LocalDate>> supersUntil,
+    Optional<Written<Boolean>> africanized) {}

@@ -27,7 +27,9 @@ public record WrittenScenario(
     List<WrittenPlan> plans,
     boolean study,
     List<Written<Method>> allowed,
-    boolean organic) {
+    boolean organic,
+    Map<String, Integer> treatedBefore,
+    Map<String, Double> costs) {
 
   /**
    * Copies the collections.
@@ -48,6 +50,8 @@ public record WrittenScenario(
    * @param study whether this is a study run, which may go beyond labels
    * @param allowed methods that the user may use; all if empty
    * @param organic whether the user keeps to organic schemes
+   * @param treatedBefore how many times in a row each class of substances was used before (times)
+   * @param costs cost of one application by id of the method (in the user's money)
    */
   public WrittenScenario {
     feeding = List.copyOf(feeding);
@@ -55,5 +59,7 @@ public record WrittenScenario(
     methods = List.copyOf(methods);
     plans = List.copyOf(plans);
     allowed = List.copyOf(allowed);
+    treatedBefore = Map.copyOf(treatedBefore);
+    costs = Map.copyOf(costs);
   }
 }

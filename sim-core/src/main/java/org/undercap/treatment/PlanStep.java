@@ -30,6 +30,33 @@ public sealed interface PlanStep {
   String words();
 
   /**
+   * The same step on other days.
+   *
+   * @param days how many days later (days); negative is earlier
+   * @return the moved step
+   */
+  default PlanStep moved(long days) {
+    if (this instanceof Application a) {
+      return new Application(a.date.plusDays(days), a.method, a.dose);
+    } else if (this instanceof LayingStop s) {
+      return new LayingStop(s.date.plusDays(days), s.days, s.caged);
+    } else if (this instanceof DroneCombRemoval r) {
+      return new DroneCombRemoval(r.date.plusDays(days), r.share);
+    } else if (this instanceof DroneFrame f) {
+      return new DroneFrame(f.date.plusDays(days), f.until.plusDays(days), f.factor);
+    } else if (this instanceof BroodRemoval r) {
+      return new BroodRemoval(r.date.plusDays(days), r.share);
+    } else if (this instanceof ShookSwarm s) {
+      return new ShookSwarm(s.date.plusDays(days));
+    } else if (this instanceof Split s) {
+      return new Split(s.date.plusDays(days), s.beesLeaving, s.broodLeaving, s.daysWithoutLaying);
+    } else if (this instanceof LateFeeding f) {
+      return new LateFeeding(f.date.plusDays(days), f.until.plusDays(days));
+    }
+    throw new IllegalStateException("unknown step " + this);
+  }
+
+  /**
    * One application of a treatment.
    *
    * @param date day of application

@@ -23,7 +23,7 @@ class ColonyLanesTest {
     colony.set(Part.DRONE_EGGS, 0, 3, 2, 1);
     colony.set(Part.DRONE_LARVAE, 0, 7, 6, 5, 4, 3, 2, 1);
     colony.set(Part.SEALED_DRONES, 0, 14, 13, 12, 11, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1);
-    colony.set(Part.MITES_IN_DRONE_CELLS, 0, new double[14]);
+    colony.set(Part.MITES_IN_DRONE_CELLS, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 8, 12);
     colony.set(Part.MITES_ON_BEES, 0, 22);
     colony.set(Part.ADULT_DRONES, 0, 40);
     return colony;
@@ -36,17 +36,17 @@ class ColonyLanesTest {
     assertEquals(4500, colony.total(Part.HEALTHY_ADULTS, 0));
     assertEquals(150, colony.total(Part.WEAKENED_ADULTS, 0));
     assertEquals(930 + 1590 + 78 + 6 + 28 + 105, colony.brood(0));
-    assertEquals(78 + 22, colony.mites(0));
+    assertEquals(78 + 20 + 22, colony.mites(0));
   }
 
   @Test
   void scalingKeepsTheShape() {
     ColonyLanes colony = colony();
     ColonyLanes before = colony();
-    colony.scaleTo(0, 9300, 2 * before.brood(0), 300);
+    colony.scaleTo(0, 9300, 2 * before.brood(0), 360);
     assertEquals(9300, colony.adults(0), 1e-9);
     assertEquals(2 * before.brood(0), colony.brood(0), 1e-9);
-    assertEquals(300, colony.mites(0), 1e-9);
+    assertEquals(360, colony.mites(0), 1e-9);
     for (Part part : Part.values()) {
       boolean mites = part.name().startsWith("MITES");
       assertEquals((mites ? 3 : 2) * before.total(part, 0), colony.total(part, 0), 1e-9, "" + part);
@@ -59,7 +59,7 @@ class ColonyLanesTest {
   void moreBroodForEachBeeMeansMoreMitesInCells() {
     ColonyLanes colony = colony();
     colony.scaleTo(0, 4650, 2 * colony().brood(0), 100);
-    double onBees = 22.0 / (22 + 2 * 78);
+    double onBees = 22.0 / (22 + 2 * (78 + 20));
     assertEquals(100 * onBees, colony.total(Part.MITES_ON_BEES, 0), 1e-9);
   }
 
@@ -134,8 +134,8 @@ class ColonyLanesTest {
       }
     }
     three.scaleMites(1, 500);
-    assertEquals(100, three.mites(0), 1e-12);
+    assertEquals(120, three.mites(0), 1e-12);
     assertEquals(500, three.mites(1), 1e-12);
-    assertEquals(100, three.copy().mites(2), 1e-12);
+    assertEquals(120, three.copy().mites(2), 1e-12);
   }
 }

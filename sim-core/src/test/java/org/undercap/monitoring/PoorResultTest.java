@@ -30,8 +30,12 @@ class PoorResultTest {
   }
 
   private static Map<String, RankedCause> rank(String method, int found) {
+    return rank(treated(method), found);
+  }
+
+  private static Map<String, RankedCause> rank(CountedColony colony, int found) {
     Wash after = new Wash(LATER, 300, found, WashMethod.ALCOHOL);
-    List<RankedCause> ranked = PoorResult.rank(treated(method), List.of(BEFORE), after, 1);
+    List<RankedCause> ranked = PoorResult.rank(colony, List.of(BEFORE), after, 1);
     for (int i = 1; i < ranked.size(); i++) {
       assertTrue(ranked.get(i - 1).weight() >= ranked.get(i).weight());
     }
@@ -41,7 +45,7 @@ class PoorResultTest {
 
   @Test
   void mitesLeftAfterStripsSpeakForResistance() {
-    Map<String, RankedCause> bad = rank("pyrethroid-strips", 9);
+    Map<String, RankedCause> bad = rank("pyrethroid-strips", 12);
     Map<String, RankedCause> good = rank("pyrethroid-strips", 1);
     assertTrue(bad.get("resistance").weight() > 5 * bad.get("brood").weight());
     assertTrue(good.get("brood").weight() > good.get("resistance").weight());
@@ -54,16 +58,23 @@ class PoorResultTest {
   void coldMattersOnlyToWhatEvaporates() {
     assertTrue(rank("thymol-gel", 9).containsKey("cold"));
     assertEquals(4, rank("pyrethroid-strips", 9).size());
-    Map<String, RankedCause> thymol = rank("thymol-gel", 9);
-    assertTrue(thymol.get("cold").expected() > thymol.get("brood").expected());
-    assertTrue(thymol.get("dose").expected() > thymol.get("brood").expected());
+    Method thymol = MethodCatalogue.shipped().get("thymol-gel");
+    CountedColony twice =
+        COLONY.withSteps(
+            List.of(
+                new PlanStep.Application(DAY, thymol, 1),
+                new PlanStep.Application(DAY.plusDays(14), thymol, 1)),
+            COLONY.circumstances());
+    Map<String, RankedCause> ranked = rank(twice, 25);
+    assertTrue(ranked.get("cold").expected() > ranked.get("brood").expected());
+    assertTrue(ranked.get("dose").expected() > ranked.get("cold").expected());
   }
 
   @Test
   void aSingleVapourWithBroodIsExpectedToLookPoor() {
-    RankedCause brood = rank("oxalic-sublimation", 15).get("brood");
-    assertTrue(brood.probability() > 0.2, "15 mites are no surprise");
-    assertTrue(brood.range().contains(15), brood.range().toString());
+    RankedCause brood = rank("oxalic-sublimation", 30).get("brood");
+    assertTrue(brood.probability() > 0.2, "30 mites are no surprise: more than before");
+    assertTrue(brood.range().contains(30), brood.range().toString());
   }
 
   @Test

@@ -85,7 +85,11 @@ class LanesTest {
       weather.add(random.doubles(first.days(), -5, 5).boxed().toList());
       if (lane > 0) {
         RandomCase other = RandomCases.any(random);
-        lanes.add(other.withParameters(sameShape(other.parameters(), first.parameters())));
+        ParameterSet own = sameShape(other.parameters(), first.parameters());
+        lanes.add(
+            other.withParameters(
+                own.with(ParameterId.BROOD_SURVIVAL_LARVA, 1 - random.nextDouble() / 4)
+                    .with(ParameterId.BROOD_SURVIVAL_EGG, 1 - random.nextDouble() / 4)));
       }
     }
     return new Block(List.copyOf(lanes), weather, strength);

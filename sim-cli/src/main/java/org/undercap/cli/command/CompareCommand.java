@@ -8,20 +8,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.undercap.advice.Refusal;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.JsonOutput;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.ComparisonFiles;
 import org.undercap.cli.report.ComparisonIndex;
 import org.undercap.cli.report.ComparisonJson;
 import org.undercap.cli.report.ComparisonPage;
 import org.undercap.comparison.Comparison;
-import org.undercap.ensemble.MiteBelief;
+import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +47,8 @@ import picocli.CommandLine.Spec;
       "  undercap compare scenarios/*.yaml --out reports --if-exists=overwrite"
     })
 final class CompareCommand implements Callable<Integer> {
+  private static final int REFUSAL_VERSION = 1;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -62,15 +67,17 @@ final class CompareCommand implements Callable<Integer> {
     List<Scenario> scenarios = ScenarioOptions.readAll(files);
     PrintWriter err = spec.commandLine().getErr();
     if (files.size() == 1) {
-      compareOne(scenarios.get(0), err);
-    } else {
-      compareAll(scenarios, err);
+      return compareOne(scenarios.get(0), err);
     }
-    err.flush();
+    compareAll(scenarios, err);
     return ExitCodes.DONE;
   }
 
-  private void compareOne(Scenario scenario, PrintWriter err) {
+  private int compareOne(Scenario scenario, PrintWriter err) {
+    Optional<Refusal> refusal = Refusal.of(scenario);
+    if (refusal.isPresent()) {
+      return refuse(refusal.get());
+    }
     Path usual = Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison");
     Optional<OutputFolder> wanted =
         json.wanted() ? output.folder() : Optional.of(output.folderOr(usual));
@@ -84,7 +91,26 @@ final class CompareCommand implements Callable<Integer> {
               "next: look at "
                   + folder.path().resolve("plans.png")
                   + ", then count again after the treatment\n");
+          err.flush();
         });
+    return ExitCodes.DONE;
+  }
+
+  private int refuse(Refusal refusal) {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json.wanted()) {
+      StringWriter document = new StringWriter();
+      JsonOutput.write(
+          document,
+          "refusal",
+          REFUSAL_VERSION,
+          entry -> entry.text("text", refusal.text()).texts("untested", refusal.missing()));
+      out.print(document);
+    } else {
+      out.print(new TextPage().paragraph(refusal.text()).render());
+    }
+    out.flush();
+    return ExitCodes.CHECK_SAYS_NO;
   }
 
   private void compareAll(List<Scenario> scenarios, PrintWriter err) {
@@ -100,14 +126,20 @@ final class CompareCommand implements Callable<Integer> {
     ComparisonIndex.check(all);
     scenarioOf.keySet().forEach(stem -> ComparisonFiles.check(in(all, stem), output.svg()));
     Map<String, Comparison> byFolder = new LinkedHashMap<>();
+    Map<String, Refusal> refused = new LinkedHashMap<>();
     scenarioOf.forEach(
         (stem, scenario) -> {
+          Optional<Refusal> refusal = Refusal.of(scenario);
+          if (refusal.isPresent()) {
+            refused.put(stem, refusal.get());
+            return;
+          }
           Comparison comparison = compare(scenario);
           write(comparison, in(all, stem), err);
           byFolder.put(stem, comparison);
         });
-    ComparisonIndex.write(byFolder, all, err);
-    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder));
+    ComparisonIndex.write(byFolder, refused, all, err);
+    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder, refused));
     spec.commandLine().getOut().flush();
   }
 
@@ -129,9 +161,9 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Comparison compare(Scenario scenario) {
-    double mites = Mites.of(scenario);
+    StartMites mites = Mites.of(scenario);
     return Comparison.of(
-        scenario, mites, MiteBelief.known(mites), ensemble.settings(), members -> {});
+        scenario, mites.median(), mites.belief(), ensemble.settings(), members -> {});
   }
 
   private void print(Comparison comparison) {

@@ -1,23 +1,16 @@
 package org.undercap.cli.command;
 
 import org.undercap.cli.output.InvalidFileException;
-import org.undercap.monitoring.MitePosterior;
+import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 
-/** The number of mites that a scenario begins with. */
+/** The mites that a scenario begins with, or a message that its counts cannot tell. */
 final class Mites {
-  private static final long SEED = 1;
-
   private Mites() {}
 
-  static double of(Scenario scenario) {
-    if (scenario.mitesInColony().isPresent()) {
-      return scenario.mitesInColony().getAsDouble();
-    }
+  static StartMites of(Scenario scenario) {
     try {
-      return MitePosterior.of(scenario.countedColony(), scenario.countsAtStart(), SEED)
-          .mites()
-          .median();
+      return StartMites.of(scenario);
     } catch (IllegalArgumentException e) {
       throw new InvalidFileException(scenario.name() + ": error: mites.counts: " + e.getMessage());
     }

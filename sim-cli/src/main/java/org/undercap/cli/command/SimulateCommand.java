@@ -74,7 +74,7 @@ final class SimulateCommand implements Callable<Integer> {
     Plan traced = trace == null ? null : traced(scenario, plans);
     Optional<OutputFolder> wanted = output.folder();
     check(plans, traced != null, wanted);
-    double mites = Mites.of(scenario);
+    double mites = Mites.of(scenario).median();
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();

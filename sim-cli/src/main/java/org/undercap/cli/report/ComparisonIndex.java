@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
+import org.undercap.advice.Refusal;
 import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.TextPage;
@@ -29,12 +30,14 @@ public final class ComparisonIndex {
    * The answers as text, with the cautions of all comparisons.
    *
    * @param byFolder the comparisons by the names of their folders
+   * @param refused the scenarios without advice by the names of their files
    * @return a page for the terminal
    */
-  public static String text(Map<String, Comparison> byFolder) {
+  public static String text(Map<String, Comparison> byFolder, Map<String, Refusal> refused) {
     TextPage page = new TextPage();
     byFolder.forEach(
         (folder, comparison) -> page.item(folder + ": " + new ComparisonPage(comparison).answer()));
+    refused.forEach((name, refusal) -> page.item(name + ": " + refusal.text()));
     page.heading("Cautions");
     byFolder.values().stream()
         .flatMap(comparison -> ComparisonPage.cautions(comparison.scenario()).stream())
@@ -47,10 +50,15 @@ public final class ComparisonIndex {
    * Writes the page.
    *
    * @param byFolder the comparisons by the names of their folders
+   * @param refused the scenarios without advice by the names of their files
    * @param folder the folder in which the others lie
    * @param err told which file was written
    */
-  public static void write(Map<String, Comparison> byFolder, OutputFolder folder, PrintWriter err) {
+  public static void write(
+      Map<String, Comparison> byFolder,
+      Map<String, Refusal> refused,
+      OutputFolder folder,
+      PrintWriter err) {
     StringBuilder page =
         new StringBuilder("# Comparisons\n\nEvery place and colony here is invented.\n\n");
     byFolder.forEach(
@@ -61,6 +69,11 @@ public final class ComparisonIndex {
                 .append(name)
                 .append("/comparison.md): ")
                 .append(ComparisonMarkdown.escape(new ComparisonPage(comparison).answer()))
+                .append('\n'));
+    refused.forEach(
+        (name, refusal) ->
+            page.append("- ")
+                .append(ComparisonMarkdown.escape(name + ": " + refusal.text()))
                 .append('\n'));
     page.append('\n').append(CautionCatalogue.shipped().get("every-report").text()).append('\n');
     try (OutputFiles files = folder.prepare(List.of(PAGE))) {

@@ -103,6 +103,28 @@ class CompareCommandTest {
   }
 
   @Test
+  void noAdviceOutsideWhatWasTested() {
+    String untested = "../scenarios/serra-do-ipe-roxo.yaml";
+    CliRun one = CliRun.of("compare", untested, "--out=" + folder + "/results");
+    assertEquals(4, one.exitCode());
+    assertTrue(one.out().startsWith("No advice. The model was not tested for "), one.out());
+    assertEquals("", one.err());
+    assertFalse(Files.exists(folder.resolve("results")));
+  }
+
+  @Test
+  void scenarioWithoutAdviceIsNotLeftOutInSilence() {
+    String untested = "../scenarios/serra-do-ipe-roxo.yaml";
+    CliRun run =
+        CliRun.of("compare", untested, scenario, "--members=3", "--out=" + folder + "/results");
+    assertEquals(0, run.exitCode(), run.err());
+    assertTrue(run.out().contains("\n- serra-do-ipe-roxo: No advice. The model"), run.out());
+    Map<String, String> files = SmallScenario.files(folder.resolve("results"));
+    assertTrue(files.get("README.md").contains("\n- serra-do-ipe-roxo: No advice. The model"));
+    assertEquals(FILES.size() + 1, files.size(), files.keySet().toString());
+  }
+
+  @Test
   void neverOverwritesUnasked() {
     assertEquals(0, compare("results").exitCode());
     Map<String, String> before = SmallScenario.files(folder);

@@ -16,9 +16,9 @@ import org.undercap.cli.CliRun;
 import org.undercap.cli.SmallScenario;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.EnsembleSettings;
-import org.undercap.ensemble.MiteBelief;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
+import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 import org.undercap.scenario.io.ScenarioReader;
 
@@ -87,6 +87,17 @@ class CompareJsonTest {
   }
 
   @Test
+  void refusalIsADocumentToo() throws IOException {
+    CliRun run = CliRun.of("compare", "../scenarios/serra-do-ipe-roxo.yaml", "--json");
+    assertEquals(4, run.exitCode());
+    assertEquals("", run.err());
+    JsonNode document = document(run.out());
+    assertEquals("undercap-refusal", document.get("schema").textValue());
+    assertTrue(document.get("text").textValue().startsWith("No advice. "), run.out());
+    assertTrue(document.get("untested").size() > 0, run.out());
+  }
+
+  @Test
   void isRefusedForSeveralScenarios() {
     String other = SmallScenario.in(folder, "other.yaml");
     CliRun run = json(other, "--out=" + folder.resolve("results"));
@@ -116,9 +127,9 @@ class CompareJsonTest {
 
   private Comparison comparison() {
     Scenario scenario = ScenarioReader.read(folder.resolve("small.yaml")).orThrow();
-    double mites = scenario.mitesInColony().orElseThrow();
+    StartMites mites = StartMites.of(scenario);
     EnsembleSettings settings = new EnsembleSettings(MEMBERS, SEED, 1);
-    return Comparison.of(scenario, mites, MiteBelief.known(mites), settings, done -> {});
+    return Comparison.of(scenario, mites.median(), mites.belief(), settings, done -> {});
   }
 
   private static int place(Comparison comparison, String plan) {

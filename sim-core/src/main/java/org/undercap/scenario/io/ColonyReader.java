@@ -26,7 +26,9 @@ final class ColonyReader {
             colony.number("frames-per-box"),
             colony.number("queen-quality"),
             colony.choice("floor", "open", "closed"),
-            colony.choice("supers", "on", "off"));
+            colony.choice("supers", "on", "off"),
+            colony.value("supers-until", Quantities::date),
+            colony.choice("stock", "africanized", "european"));
     colony.done();
     return written;
   }

@@ -76,7 +76,8 @@ final class MethodReader {
         .or(() -> shipped.find(id));
   }
 
-  private List<String> ids() {
+  /** The ids of all methods, the user's own first. */
+  List<String> ids() {
     List<String> ids = new ArrayList<>();
     own.forEach(written -> ids.add(written.value().id()));
     shipped.all().forEach(method -> ids.add(method.id()));

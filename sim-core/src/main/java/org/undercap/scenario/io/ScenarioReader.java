@@ -14,6 +14,7 @@ import org.undercap.scenario.Arrivals;
 import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.ChosenThreshold;
 import org.undercap.scenario.Horizon;
+import org.undercap.scenario.InputLimits;
 import org.undercap.scenario.Problems;
 import org.undercap.scenario.Quantities;
 import org.undercap.scenario.Reading;
@@ -144,7 +145,9 @@ public final class ScenarioReader {
             new PlanReader(methods, study).read(all.maps("plans")),
             study,
             all.values("allowed", methods::find),
-            all.flag("organic").map(Written::value).orElse(false));
+            all.flag("organic").map(Written::value).orElse(false),
+            all.map("treated-before").map(map -> treatedBefore(map, methods)).orElse(Map.of()),
+            all.map("costs").map(map -> costs(map, methods)).orElse(Map.of()));
     all.done();
     return written;
   }
@@ -173,6 +176,30 @@ public final class ScenarioReader {
     }
     map.done();
     return shares;
+  }
+
+  private static Map<String, Integer> treatedBefore(FieldReader map, MethodReader methods) {
+    Map<String, Integer> times = new TreeMap<>();
+    for (String substanceClass : methods.substanceClasses()) {
+      map.value(substanceClass, limited("treated-before"))
+          .ifPresent(number -> times.put(substanceClass, number.value().intValue()));
+    }
+    map.done();
+    return times;
+  }
+
+  /** A number within the limits of a group of keys. */
+  private static ValueParser<Double> limited(String group) {
+    return text -> InputLimits.shipped().get(group).check(Quantities.number(text));
+  }
+
+  private static Map<String, Double> costs(FieldReader map, MethodReader methods) {
+    Map<String, Double> costs = new TreeMap<>();
+    for (String method : methods.ids()) {
+      map.value(method, limited("costs")).ifPresent(number -> costs.put(method, number.value()));
+    }
+    map.done();
+    return costs;
   }
 
   private SortedMap<LocalDate, Double> temperatures(String text) throws BadValueException {

@@ -1,0 +1,105 @@
+package org.undercap.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.undercap.ensemble.MiteBelief;
+import org.undercap.hive.ArrivalLevel;
+import org.undercap.scenario.HiveFacts;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+
+/** One thing that may differ from what was written down, and how much of it is tried at most. */
+enum Change {
+  /** More or fewer mites than the counts say. */
+  MITES("mites", "times as many mites", 1, 8, true),
+  /** More or less brood. */
+  BROOD("brood", "times as much brood", 1, 4, true),
+  /** A warmer or cooler season. */
+  TEMPERATURE("temperature", "C", 0, 6, false),
+  /** More or fewer mites arriving. */
+  ARRIVALS("arrivals", "times as many mites arriving", 1, 10, true),
+  /** The chosen plan begins later than planned. */
+  START("start", "days", 0, 42, false);
+
+  private final String id;
+  private final String unit;
+  private final double none;
+  private final double most;
+  private final boolean factor;
+
+  Change(String id, String unit, double none, double most, boolean factor) {
+    this.id = id;
+    this.unit = unit;
+    this.none = none;
+    this.most = most;
+    this.factor = factor;
+  }
+
+  String id() {
+    return id;
+  }
+
+  /** A size of the change: 0 is none, 1 the most upwards, -1 the most downwards. */
+  double amount(double size) {
+    return factor ? StrictMath.pow(most, size) : none + size * most;
+  }
+
+  /** The change in words, as in {@code 2.1 times as many mites}. */
+  String words(double size) {
+    double amount = amount(size);
+    return switch (this) {
+      case MITES, BROOD, ARRIVALS -> String.format(Locale.ROOT, "%.2g %s", amount, unit);
+      case TEMPERATURE ->
+          String.format(
+              Locale.ROOT, "%.1f C %s", Math.abs(amount), amount > 0 ? "warmer" : "cooler");
+      case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
+    };
+  }
+
+  Scenario apply(Scenario scenario, String chosen, double size) {
+    double amount = amount(size);
+    return switch (this) {
+      case MITES -> scenario;
+      case BROOD -> scenario.withHive(brood(scenario.hive(), amount));
+      case TEMPERATURE ->
+          scenario.withClimate(
+              scenario.climate().withTemperature(scenario.climate().temperature().warmer(amount)));
+      case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));
+      case START -> scenario.withPlans(moved(scenario.plans(), chosen, Math.round(amount)));
+    };
+  }
+
+  MiteBelief apply(MiteBelief belief, double size) {
+    return this == MITES ? belief.times(amount(size)) : belief;
+  }
+
+  private static HiveFacts brood(HiveFacts hive, double factor) {
+    return new HiveFacts(
+        hive.bees(),
+        hive.broodCells() * factor,
+        hive.frame(),
+        hive.queenQuality(),
+        hive.openFloor(),
+        hive.supersOn());
+  }
+
+  private static ArrivalLevel arrivals(ArrivalLevel level, double factor) {
+    List<Double> months = new ArrayList<>();
+    level.perMonth().forEach(mites -> months.add(mites * factor));
+    return new ArrivalLevel(level.id(), level.description(), months, level.sourceKeys());
+  }
+
+  /** The plans without that of doing nothing, the chosen one later. */
+  private static List<Plan> moved(List<Plan> plans, String chosen, long days) {
+    List<Plan> moved = new ArrayList<>();
+    for (Plan plan : plans) {
+      if (plan.name().equals(chosen)) {
+        moved.add(new Plan(chosen, plan.steps().stream().map(step -> step.moved(days)).toList()));
+      } else if (!plan.name().equals(Plan.DO_NOTHING)) {
+        moved.add(plan);
+      }
+    }
+    return moved;
+  }
+}

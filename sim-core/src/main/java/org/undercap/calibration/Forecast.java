@@ -1,0 +1,90 @@
+package org.undercap.calibration;
+
+import java.util.List;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.undercap.internal.Randoms;
+
+/** What draws of the parameters foretell for observations. */
+final class Forecast {
+  private static final double IN_80 = 0.1;
+  private static final double IN_95 = 0.025;
+
+  private final CountModel model;
+  private final List<List<List<CountDistribution>>> byDraw;
+
+  Forecast(CountModel model, double[][] draws) {
+    this.model = model;
+    byDraw = model.distributions(draws);
+  }
+
+  PredictiveCheck check(long seed) {
+    int counts = 0;
+    int in80 = 0;
+    int in95 = 0;
+    double score = 0;
+    for (int colony = 0; colony < model.courses().size(); colony++) {
+      List<Observation> observations = model.courses().get(colony).observations();
+      for (int i = 0; i < observations.size(); i++) {
+        double found = observations.get(i).found();
+        double place = place(colony, i, found);
+        counts++;
+        in80 += place >= IN_80 && place <= 1 - IN_80 ? 1 : 0;
+        in95 += place >= IN_95 && place <= 1 - IN_95 ? 1 : 0;
+        score += logProbability(colony, i, found);
+      }
+    }
+    return new PredictiveCheck(
+        counts, score / counts, (double) in80 / counts, (double) in95 / counts, worse(seed));
+  }
+
+  private double place(int colony, int i, double found) {
+    double sum = 0;
+    for (List<List<CountDistribution>> draw : byDraw) {
+      sum += draw.get(colony).get(i).place(found);
+    }
+    return sum / byDraw.size();
+  }
+
+  /** Logarithm of the mean probability, kept from underflow by its largest term. */
+  private double logProbability(int colony, int i, double found) {
+    double[] logs =
+        byDraw.stream().mapToDouble(d -> d.get(colony).get(i).logProbability(found)).toArray();
+    double top = Double.NEGATIVE_INFINITY;
+    for (double log : logs) {
+      top = Math.max(top, log);
+    }
+    if (top == Double.NEGATIVE_INFINITY) {
+      return -Double.MAX_VALUE;
+    }
+    double sum = 0;
+    for (double log : logs) {
+      sum += StrictMath.exp(log - top);
+    }
+    return top + StrictMath.log(sum / logs.length);
+  }
+
+  /** Share of simulated data sets, one a draw, that lie farther from the draw than the counts. */
+  private double worse(long seed) {
+    UniformRandomProvider random = Randoms.of(seed, "simulated counts");
+    double worse = 0;
+    for (List<List<CountDistribution>> draw : byDraw) {
+      double real = 0;
+      double simulated = 0;
+      for (int colony = 0; colony < draw.size(); colony++) {
+        List<Observation> observations = model.courses().get(colony).observations();
+        for (int i = 0; i < observations.size(); i++) {
+          CountDistribution d = draw.get(colony).get(i);
+          real += squared(d, observations.get(i).found());
+          simulated += squared(d, d.draw(random));
+        }
+      }
+      worse += simulated > real ? 1 : simulated == real ? 0.5 : 0;
+    }
+    return worse / byDraw.size();
+  }
+
+  private static double squared(CountDistribution d, double found) {
+    double z = found - d.mean();
+    return d.variance() > 0 ? z * z / d.variance() : z == 0 ? 0 : Double.MAX_VALUE;
+  }
+}

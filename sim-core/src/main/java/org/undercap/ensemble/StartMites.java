@@ -1,0 +1,34 @@
+package org.undercap.ensemble;
+
+import java.util.Optional;
+import org.undercap.monitoring.MitePosterior;
+import org.undercap.scenario.Scenario;
+
+/**
+ * The mites that a scenario begins with.
+ *
+ * @param median middle value of all mites on the first day (mites)
+ * @param belief how they are spread
+ * @param posterior the counts weighed; empty if the user gave the number itself
+ */
+public record StartMites(double median, MiteBelief belief, Optional<MitePosterior> posterior) {
+  private static final long SEED = 1;
+
+  /**
+   * The mites of a scenario, from its counts unless the number is given.
+   *
+   * @param scenario the scenario
+   * @return the mites
+   * @throws IllegalArgumentException if the counts cannot tell how many there are
+   */
+  public static StartMites of(Scenario scenario) {
+    if (scenario.mitesInColony().isPresent()) {
+      double mites = scenario.mitesInColony().getAsDouble();
+      return new StartMites(mites, MiteBelief.known(mites), Optional.empty());
+    }
+    MitePosterior posterior =
+        MitePosterior.of(scenario.countedColony(), scenario.countsAtStart(), SEED);
+    return new StartMites(
+        posterior.mites().median(), MiteBelief.of(posterior), Optional.of(posterior));
+  }
+}
