@@ -15,7 +15,9 @@ import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.JsonOutput;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.ComparisonFiles;
 import org.undercap.cli.report.ComparisonIndex;
@@ -33,7 +35,10 @@ import picocli.CommandLine.Spec;
 /** Compares all plans of a scenario. */
 @Command(
     name = "compare",
-    description = "Compares all plans of a scenario: tables, charts, data and cautions.",
+    description = {
+      "Compares all plans of a scenario: tables, charts, data and cautions.",
+      "Without --out and --json the files go to the folder SCENARIO-comparison, which is made in the working folder; an older comparison in it is replaced."
+    },
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap compare scenarios/saltmere-garth.yaml",
@@ -42,6 +47,8 @@ import picocli.CommandLine.Spec;
       "  undercap compare scenarios/*.yaml --out reports --if-exists=overwrite"
     })
 final class CompareCommand implements Callable<Integer> {
+  private static final int REFUSAL_VERSION = 1;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -60,31 +67,49 @@ final class CompareCommand implements Callable<Integer> {
     List<Scenario> scenarios = ScenarioOptions.readAll(files);
     PrintWriter err = spec.commandLine().getErr();
     if (files.size() == 1) {
-      Optional<Refusal> refusal = Refusal.of(scenarios.get(0));
-      if (refusal.isPresent()) {
-        return refuse(refusal.get());
-      }
-      OutputFolder folder =
-          output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
-      Comparison comparison = compare(scenarios.get(0));
-      print(comparison);
-      if (!json.wanted() || output.named()) {
-        write(comparison, folder, err);
-        err.print(
-            "next: look at "
-                + folder.path().resolve("plans.png")
-                + ", then count again after the treatment\n");
-      }
-    } else {
-      compareAll(scenarios, err);
+      return compareOne(scenarios.get(0), err);
     }
-    err.flush();
+    compareAll(scenarios, err);
+    return ExitCodes.DONE;
+  }
+
+  private int compareOne(Scenario scenario, PrintWriter err) {
+    Optional<Refusal> refusal = Refusal.of(scenario);
+    if (refusal.isPresent()) {
+      return refuse(refusal.get());
+    }
+    Path usual = Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison");
+    Optional<OutputFolder> wanted =
+        json.wanted() ? output.folder() : Optional.of(output.folderOr(usual));
+    wanted.ifPresent(folder -> ComparisonFiles.check(folder, output.svg()));
+    Comparison comparison = compare(scenario);
+    print(comparison);
+    wanted.ifPresent(
+        folder -> {
+          write(comparison, folder, err);
+          err.print(
+              "next: look at "
+                  + folder.path().resolve("plans.png")
+                  + ", then count again after the treatment\n");
+          err.flush();
+        });
     return ExitCodes.DONE;
   }
 
   private int refuse(Refusal refusal) {
-    spec.commandLine().getOut().print(refusal.text() + "\n");
-    spec.commandLine().getOut().flush();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json.wanted()) {
+      StringWriter document = new StringWriter();
+      JsonOutput.write(
+          document,
+          "refusal",
+          REFUSAL_VERSION,
+          entry -> entry.text("text", refusal.text()).texts("untested", refusal.missing()));
+      out.print(document);
+    } else {
+      out.print(new TextPage().paragraph(refusal.text()).render());
+    }
+    out.flush();
     return ExitCodes.CHECK_SAYS_NO;
   }
 
@@ -97,23 +122,42 @@ final class CompareCommand implements Callable<Integer> {
             .folder()
             .orElseThrow(
                 () -> new UsageException("several scenarios need a folder: give --out=DIR too"));
+    Map<String, Scenario> scenarioOf = byStem(scenarios);
+    ComparisonIndex.check(all);
+    scenarioOf.keySet().forEach(stem -> ComparisonFiles.check(in(all, stem), output.svg()));
     Map<String, Comparison> byFolder = new LinkedHashMap<>();
+    Map<String, Refusal> refused = new LinkedHashMap<>();
+    scenarioOf.forEach(
+        (stem, scenario) -> {
+          Optional<Refusal> refusal = Refusal.of(scenario);
+          if (refusal.isPresent()) {
+            refused.put(stem, refusal.get());
+            return;
+          }
+          Comparison comparison = compare(scenario);
+          write(comparison, in(all, stem), err);
+          byFolder.put(stem, comparison);
+        });
+    ComparisonIndex.write(byFolder, refused, all, err);
+    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder, refused));
+    spec.commandLine().getOut().flush();
+  }
+
+  /** The scenarios by the names of their files, which name their folders too. */
+  private Map<String, Scenario> byStem(List<Scenario> scenarios) {
+    Map<String, Scenario> byStem = new LinkedHashMap<>();
     for (int i = 0; i < scenarios.size(); i++) {
       String stem = ScenarioOptions.stem(files.get(i));
-      if (byFolder.containsKey(stem)) {
+      if (byStem.putIfAbsent(stem, scenarios.get(i)) != null) {
         throw new UsageException(
             files.get(i) + ": another scenario has the name " + stem + " too; rename one");
       }
-      if (Refusal.of(scenarios.get(i)).isPresent()) {
-        continue;
-      }
-      Comparison comparison = compare(scenarios.get(i));
-      write(comparison, new OutputFolder(all.path().resolve(stem), all.ifExists()), err);
-      byFolder.put(stem, comparison);
     }
-    ComparisonIndex.write(byFolder, all, err);
-    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder));
-    spec.commandLine().getOut().flush();
+    return byStem;
+  }
+
+  private static OutputFolder in(OutputFolder all, String stem) {
+    return new OutputFolder(all.path().resolve(stem), all.ifExists());
   }
 
   private Comparison compare(Scenario scenario) {

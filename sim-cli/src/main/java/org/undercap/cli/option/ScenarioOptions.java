@@ -93,7 +93,7 @@ public final class ScenarioOptions {
                         + name
                         + "'; this scenario has: "
                         + scenario.plans().stream()
-                            .map(Plan::name)
+                            .map(plan -> "'" + plan.name() + "'")
                             .collect(Collectors.joining(", "))));
   }
 }

@@ -18,6 +18,9 @@ public final class ComparisonFiles {
   private static final String OUTCOMES = "outcomes.csv";
   private static final String JSON = "comparison.json";
   private static final String PAGE = "comparison.md";
+  private static final List<String> TABLES = List.of(OUTCOMES, CURVES, JSON, PAGE);
+  private static final String PLANS = "plans";
+  private static final String INFESTATION = "infestation";
   private final Comparison comparison;
   private final ChartFiles charts;
 
@@ -34,19 +37,27 @@ public final class ComparisonFiles {
     RunCharts drawings = new RunCharts(comparison.scenario(), style);
     List<CentralRun> ranked = comparison.ranking().stream().map(comparison.runs()::get).toList();
     String finding = new ComparisonPage(comparison).answer().replaceAll("\\.$", "");
-    charts.add("plans", drawings.plans(ranked, finding));
-    charts.add("infestation", drawings.infestation(comparison.runs(), finding));
+    charts.add(PLANS, drawings.plans(ranked, finding));
+    charts.add(INFESTATION, drawings.infestation(comparison.runs(), finding));
   }
 
   /**
-   * Names of the files that need no chart to be laid out, for an early look at the folder.
+   * Looks early, before the long run, whether the files can be written. Second pages of charts,
+   * which many plans make, are not known yet.
    *
-   * @return names
+   * @param folder where they will be written
+   * @param svg whether each chart will be written as SVG too
+   * @throws org.undercap.cli.output.UsageException if files are there that must stay
    */
-  private List<String> names() {
-    List<String> names = new ArrayList<>(charts.names());
-    names.addAll(List.of(OUTCOMES, CURVES, JSON, PAGE));
-    return names;
+  public static void check(OutputFolder folder, boolean svg) {
+    List<String> names = new ArrayList<>(TABLES);
+    for (String chart : List.of(PLANS, INFESTATION)) {
+      names.add(chart + ".png");
+      if (svg) {
+        names.add(chart + ".svg");
+      }
+    }
+    folder.prepare(names).close();
   }
 
   /**
@@ -56,7 +67,9 @@ public final class ComparisonFiles {
    * @param err told which files were written
    */
   public void write(OutputFolder folder, PrintWriter err) {
-    try (OutputFiles files = folder.prepare(names())) {
+    List<String> names = new ArrayList<>(charts.names());
+    names.addAll(TABLES);
+    try (OutputFiles files = folder.prepare(names)) {
       charts.write(files);
       files.text(OUTCOMES, writer -> OutcomesCsv.write(writer, comparison));
       files.text(CURVES, writer -> DailyCsv.curves(writer, comparison));

@@ -27,6 +27,10 @@ public final class ComparisonPage {
   private static final double MIDDLE = 0.5;
   private static final double HIGH = 0.9;
   private static final int FIGURES = 2;
+
+  /** From this share of the runs on, one plan is said to harm fewer bees than another. */
+  private static final double TOLD_APART = 0.55;
+
   private final Comparison comparison;
   private final Scenario scenario;
 
@@ -78,16 +82,32 @@ public final class ComparisonPage {
       return "This scenario has no plan but to do nothing.";
     }
     int second = comparison.ranking().get(1);
-    long better = Math.round(10 * comparison.betterIn(best, second));
-    String name = comparison.results().get(best).plan().name();
-    String other = comparison.results().get(second).plan().name();
-    String sure =
-        better >= 6
-            ? " It harms fewer winter bees than \"" + other + "\" in " + better + " of 10 runs."
-            : " The runs cannot tell it from \""
-                + other
-                + "\" by the winter bees alone; the mites left decide.";
-    return "\"" + name + "\" protects the winter bees best." + sure;
+    String name = "\"" + comparison.results().get(best).plan().name() + "\"";
+    String other = "\"" + comparison.results().get(second).plan().name() + "\"";
+    double better = comparison.betterIn(best, second);
+    if (better >= TOLD_APART) {
+      return name
+          + " protects the winter bees best. It harms fewer winter bees than "
+          + other
+          + " in "
+          + ofTen(better)
+          + " of 10 runs.";
+    }
+    boolean fewer = mitesLeft(best) < mitesLeft(second);
+    return name
+        + " comes first. It protects the winter bees no better than "
+        + other
+        + (fewer ? ", but leaves fewer mites." : ".");
+  }
+
+  /** Never says "10 of 10" of what does not hold in every run. */
+  private static String ofTen(double share) {
+    long rounded = Math.round(10 * share);
+    return rounded == 10 && share < 1 ? "more than 9" : Long.toString(rounded);
+  }
+
+  private double mitesLeft(int plan) {
+    return comparison.results().get(plan).outcomes().median(Outcome.MITES_AT_END);
   }
 
   private TextTable harm() {

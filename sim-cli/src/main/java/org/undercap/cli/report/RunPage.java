@@ -76,11 +76,15 @@ public final class RunPage {
             whole(run.brood(day)),
             whole(run.at(DailyColumn.MITES_ON_BEES, day)),
             whole(run.mitesInCells(day)),
-            Numbers.fixed(run.mitesPer100Bees(day), 1),
-            Numbers.fixed(run.miteFall(day), 1));
+            fine(run.mitesPer100Bees(day)),
+            fine(run.miteFall(day)));
       }
     }
     return table;
+  }
+
+  private static String fine(double value) {
+    return value < 10 ? Numbers.fixed(value, 1) : Numbers.rounded(value, FIGURES);
   }
 
   private static String whole(double value) {
