@@ -38,7 +38,7 @@ public final class RunPage {
                     + " to "
                     + DAY.format(scenario.end()));
     if (scenario.study()) {
-      page.paragraph("STUDY RUN, NOT ADVICE");
+      page.paragraph(Report.STUDY.toUpperCase(Locale.ROOT));
     }
     for (CentralRun run : runs) {
       page.heading(run.plan().name());
@@ -52,8 +52,7 @@ public final class RunPage {
     page.paragraph(
         "One run with middle values; compare shows how far real colonies may scatter around it.");
     page.heading("Cautions");
-    ComparisonPage.cautions(scenario)
-        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    Cautions.of(scenario).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
 

@@ -7,27 +7,29 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.JsonOutput;
 import org.undercap.comparison.Comparison;
+import org.undercap.comparison.CourseEfficacy;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.scenario.Assumption;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.PlanStep;
 
-/** A comparison as one JSON document, at full precision. */
-public final class ComparisonJson {
+/** An answer with its comparison as one JSON document, at full precision. */
+public final class AnswerJson {
   private static final int VERSION = 1;
   private static final double[] SHARES = {0.1, 0.25, 0.5, 0.75, 0.9};
   private static final List<String> NAMES = List.of("p10", "p25", "p50", "p75", "p90");
 
-  private ComparisonJson() {}
+  private AnswerJson() {}
 
   /**
    * Writes the document.
    *
    * @param writer where to write; not closed
-   * @param comparison the comparison
+   * @param answer the answer
    */
-  public static void write(Writer writer, Comparison comparison) {
+  public static void write(Writer writer, Answer answer) {
+    Comparison comparison = answer.comparison();
     Scenario scenario = comparison.scenario();
     JsonOutput.write(
         writer,
@@ -51,13 +53,14 @@ public final class ComparisonJson {
               .texts(
                   "countDates",
                   comparison.dates().countDates().stream().map(Object::toString).toList())
-              .list("assumptions", scenario.assumptions(), ComparisonJson::assumption)
-              .list("plans", comparison.ranking(), (entry, place) -> plan(entry, comparison, place))
+              .list("assumptions", scenario.assumptions(), AnswerJson::assumption)
+              .list("plans", comparison.ranking(), (entry, place) -> plan(entry, answer, place))
               .list(
                   "cautions",
-                  ComparisonPage.cautions(scenario),
+                  Cautions.of(scenario),
                   (entry, caution) ->
                       entry.text("title", caution.title()).text("text", caution.text()));
+          AdviceJson.write(json, answer);
         });
   }
 
@@ -67,11 +70,19 @@ public final class ComparisonJson {
         .text("text", assumption.text());
   }
 
-  private static void plan(JsonOutput json, Comparison comparison, int place) {
+  private static void plan(JsonOutput json, Answer answer, int place) {
+    Comparison comparison = answer.comparison();
     PlanResult result = comparison.results().get(place);
     json.text("name", result.plan().name())
         .number("rank", comparison.ranking().indexOf(place) + 1L)
-        .list("steps", result.plan().steps(), ComparisonJson::step);
+        .texts("ruledOut", answer.advice().ruledOut().get(place))
+        .number("minutes", PlanTables.minutes(result.plan()))
+        .number("cost", PlanTables.cost(comparison.scenario(), result.plan()))
+        .list("steps", result.plan().steps(), AnswerJson::step)
+        .list(
+            "efficacy",
+            CourseEfficacy.of(comparison.runs().get(place), comparison.scenario()),
+            AnswerJson::efficacy);
     json.list(
         "outcomes",
         Arrays.stream(Outcome.values()).filter(comparison::tells).toList(),
@@ -89,6 +100,14 @@ public final class ComparisonJson {
             entry
                 .text("plan", comparison.results().get(other).plan().name())
                 .number("shareOfRuns", comparison.betterIn(place, other)));
+  }
+
+  private static void efficacy(JsonOutput json, CourseEfficacy course) {
+    json.text("treatment", course.name())
+        .text("from", course.from().toString())
+        .text("until", course.until().toString())
+        .number("killedOfMitesOnBeesFraction", course.onBees())
+        .number("killedOfAllMitesFraction", course.ofAll());
   }
 
   private static void step(JsonOutput json, PlanStep step) {
