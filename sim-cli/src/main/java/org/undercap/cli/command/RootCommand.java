@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CompareCommand.class,
       SimulateCommand.class,
+      EstimateCommand.class,
       CheckCommand.class,
       EvidenceCommand.class,
       MethodsCommand.class,

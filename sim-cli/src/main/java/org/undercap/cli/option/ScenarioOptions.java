@@ -36,6 +36,15 @@ public final class ScenarioOptions {
   }
 
   /**
+   * The file.
+   *
+   * @return its name as the user gave it
+   */
+  public Path file() {
+    return file;
+  }
+
+  /**
    * Reads the file.
    *
    * @return the scenario
