@@ -73,6 +73,9 @@ final class CompareCommand implements Callable<Integer> {
       compareAll(scenarios);
     } else {
       Scenario scenario = scenarios.get(0);
+      if (json.wanted()) {
+        output.folder(); // refuses options about files where none are written
+      }
       OutputFolder folder =
           output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
       Optional<Refusal> refusal = Refusal.of(scenario);

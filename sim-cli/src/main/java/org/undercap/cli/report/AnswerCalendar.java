@@ -9,6 +9,7 @@ import biweekly.property.DateStart;
 import biweekly.property.Transparency;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
 
@@ -45,7 +46,8 @@ final class AnswerCalendar {
   private static VEvent event(Answer answer, PlanDate date, String id) {
     VEvent event = new VEvent();
     event.setUid(id + "@undercap");
-    event.setDateTimeStamp(midnight(answer.scenario().start()));
+    event.setDateTimeStamp(
+        Date.from(answer.scenario().start().atStartOfDay(ZoneOffset.UTC).toInstant()));
     event.setDateStart(new DateStart(midnight(date.date()), false));
     event.setDateEnd(new DateEnd(midnight(date.date().plusDays(1)), false));
     event.setSummary(

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.TextPage;
+import org.undercap.treatment.Caution;
+import org.undercap.treatment.CautionCatalogue;
 
 /** A page that lists several answers. */
 public final class AnswerIndex {
@@ -29,13 +32,17 @@ public final class AnswerIndex {
   /**
    * The answers as text.
    *
-   * @return two lines for each
+   * @return an item for each, then the cautions that hold for all
    */
   public String text() {
-    StringBuilder text = new StringBuilder();
-    byFolder.forEach(
-        (folder, entry) -> text.append(folder).append(":\n  ").append(entry.answer()).append('\n'));
-    return text.toString();
+    TextPage page = new TextPage();
+    byFolder.forEach((folder, entry) -> page.item(folder + ": " + entry.answer()));
+    page.heading("Cautions");
+    for (String id : List.of("every-report", "every-treatment")) {
+      Caution caution = CautionCatalogue.shipped().get(id);
+      page.item(caution.title() + ": " + caution.text());
+    }
+    return page.paragraph("Each answer's own page holds the cautions of its treatments.").render();
   }
 
   /**

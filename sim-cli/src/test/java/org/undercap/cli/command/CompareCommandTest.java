@@ -20,12 +20,16 @@ import org.undercap.cli.SmallScenario;
 class CompareCommandTest {
   private static final Set<String> FILES =
       Set.of(
+          "answer.html",
+          "answer.md",
+          "calendar.ics",
           "comparison.json",
-          "comparison.md",
           "curves.csv",
           "infestation.png",
           "outcomes.csv",
-          "plans.png");
+          "manifest.json",
+          "plans.png",
+          "record-sheet.html");
 
   @TempDir private Path folder;
   private String scenario;
@@ -39,16 +43,16 @@ class CompareCommandTest {
   void tellsTheAnswerTheTableAndTheCautions() {
     CliRun run = compare("results");
     assertEquals(0, run.exitCode());
-    assertTrue(run.out().startsWith("Small yard, from 8 Aug 2026 to 5 Jan 2027\n"), run.out());
-    assertTrue(run.out().contains("\"Gel, twice\" protects the winter bees best."), run.out());
-    assertTrue(run.out().contains("500 mites in the colony on the first day"), run.out());
+    assertTrue(run.out().startsWith("Small yard, 8 August 2026 to 5 January 2027\n"), run.out());
+    assertTrue(run.out().contains("THE ANSWER\nThymol gel"), run.out());
+    assertTrue(run.out().contains("500 mites"), run.out());
     assertTrue(
         run.out().matches("(?s).*\nDo nothing +[0-9.]+ % \\([0-9.]+-[0-9.]+\\).*"), run.out());
-    assertTrue(run.out().contains("\nCautions\n- About this report: "), run.out());
+    assertTrue(run.out().contains("\nCAUTIONS\n- About this report: "), run.out());
     assertTrue(run.out().contains("\n- Thymol: "), run.out());
     assertTrue(run.out().contains("\n- Oxalic acid dribble: "), run.out());
     assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
-    assertTrue(run.err().endsWith(", then count again after the treatment\n"), run.err());
+    assertTrue(run.err().contains("and print it; count again after the treatment\n"), run.err());
   }
 
   @Test
@@ -59,8 +63,7 @@ class CompareCommandTest {
     for (String name : FILES) {
       assertTrue(run.err().contains("wrote " + folder.resolve("results/" + name) + "\n"), name);
     }
-    String page = files.get("comparison.md");
-    assertTrue(page.contains(run.out()), "the page holds what the terminal shows");
+    String page = files.get("answer.md");
     assertTrue(page.contains("](plans.png)"), page);
     assertTrue(files.get("outcomes.csv").startsWith("plan,rank,outcome,mean,p10,"));
     assertTrue(files.get("outcomes.csv").contains("\n\"Gel, twice\",1,"));
@@ -81,8 +84,8 @@ class CompareCommandTest {
     Files.writeString(bare, SmallScenario.TEXT.substring(0, SmallScenario.TEXT.indexOf("plans:")));
     CliRun run = CliRun.of("compare", bare.toString(), "--members=3", "--out=" + folder + "/bare");
     assertEquals(0, run.exitCode(), run.err());
-    assertTrue(run.out().contains("no plan but to do nothing"), run.out());
-    assertTrue(run.out().contains("\nCautions\n- About this report: "), run.out());
+    assertTrue(run.out().contains("THE ANSWER\n"), run.out());
+    assertTrue(run.out().contains("\nCAUTIONS\n- About this report: "), run.out());
   }
 
   @Test
@@ -91,13 +94,13 @@ class CompareCommandTest {
     CliRun run =
         CliRun.of("compare", scenario, other, "--members=5", "--out=" + folder + "/results");
     assertEquals(0, run.exitCode(), run.err());
-    assertTrue(run.out().startsWith("- small: \"Gel, twice\" protects"), run.out());
-    assertTrue(run.out().contains("\n- other: \"Gel, twice\" protects"), run.out());
+    assertTrue(run.out().startsWith("- small: Thymol gel"), run.out());
+    assertTrue(run.out().contains("\n- other: Thymol gel"), run.out());
     assertTrue(run.out().contains("\nCautions\n- About this report: "), run.out());
     assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
     Map<String, String> files = SmallScenario.files(folder.resolve("results"));
     assertEquals(2 * FILES.size() + 1, files.size(), files.keySet().toString());
-    assertTrue(files.get("README.md").contains("- [Small yard](other/comparison.md): "));
+    assertTrue(files.get("README.md").contains("(other/answer.md)"));
     assertEquals(files.get("small/curves.csv"), files.get("other/curves.csv"));
     assertTrue(run.err().endsWith("wrote " + folder.resolve("results/README.md") + "\n"));
   }
@@ -107,9 +110,10 @@ class CompareCommandTest {
     String untested = "../scenarios/serra-do-ipe-roxo.yaml";
     CliRun one = CliRun.of("compare", untested, "--out=" + folder + "/results");
     assertEquals(4, one.exitCode());
-    assertTrue(one.out().startsWith("No advice. The model was not tested for "), one.out());
-    assertEquals("", one.err());
-    assertFalse(Files.exists(folder.resolve("results")));
+    assertTrue(one.out().contains("No advice. The model was not tested for "), one.out());
+    assertEquals(
+        Set.of("answer.html", "answer.md"),
+        SmallScenario.files(folder.resolve("results")).keySet());
   }
 
   @Test
@@ -118,10 +122,10 @@ class CompareCommandTest {
     CliRun run =
         CliRun.of("compare", untested, scenario, "--members=3", "--out=" + folder + "/results");
     assertEquals(0, run.exitCode(), run.err());
-    assertTrue(run.out().contains("\n- serra-do-ipe-roxo: No advice. The model"), run.out());
+    assertTrue(run.out().contains("- serra-do-ipe-roxo: No advice. The model"), run.out());
     Map<String, String> files = SmallScenario.files(folder.resolve("results"));
-    assertTrue(files.get("README.md").contains("\n- serra-do-ipe-roxo: No advice. The model"));
-    assertEquals(FILES.size() + 1, files.size(), files.keySet().toString());
+    assertTrue(files.get("README.md").contains("No advice. The model"));
+    assertEquals(FILES.size() + 3, files.size(), files.keySet().toString());
   }
 
   @Test

@@ -93,8 +93,8 @@ class CompareJsonTest {
     assertEquals("", run.err());
     JsonNode document = document(run.out());
     assertEquals("undercap-refusal", document.get("schema").textValue());
-    assertTrue(document.get("text").textValue().startsWith("No advice. "), run.out());
-    assertTrue(document.get("untested").size() > 0, run.out());
+    assertTrue(document.get("answer").textValue().startsWith("No advice. "), run.out());
+    assertTrue(document.get("notTestedFor").size() > 0, run.out());
   }
 
   @Test
