@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       SimulateCommand.class,
       EstimateCommand.class,
+      EfficacyCommand.class,
       CheckCommand.class,
       EvidenceCommand.class,
       MethodsCommand.class,

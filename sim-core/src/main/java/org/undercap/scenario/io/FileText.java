@@ -18,7 +18,7 @@ import org.undercap.scenario.Place;
 import org.undercap.scenario.Problems;
 
 /** Reads the text of a small file: bounded size, strict UTF-8, no control characters. */
-final class FileText {
+public final class FileText {
 
   private static final int BYTE_ORDER_MARK = 0xFEFF;
   private static final int LAST_CHARACTER = 0xFFFD;
@@ -34,13 +34,20 @@ final class FileText {
    * @param limit greatest size accepted (bytes)
    * @param problems takes what is wrong
    */
-  FileText(String name, int limit, Problems problems) {
+  public FileText(String name, int limit, Problems problems) {
     this.name = name;
     this.limit = limit;
     this.problems = problems;
   }
 
-  Optional<String> read(Path path) {
+  /**
+   * Reads a file.
+   *
+   * @param path the file
+   * @return its text without byte order mark; empty if it could not be read, which is then among
+   *     the problems
+   */
+  public Optional<String> read(Path path) {
     if (Files.isDirectory(path)) {
       return fail("is a folder, not a file", "name the file in it");
     }
