@@ -248,6 +248,38 @@ public record Scenario(
   }
 
   /**
+   * This scenario with another last day.
+   *
+   * @param other last day of the run, after the first
+   * @return the changed copy; its plans may have steps beyond that day
+   * @throws IllegalArgumentException if the run ends before it begins
+   */
+  public Scenario withEnd(LocalDate other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        other,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
    * This scenario with other facts about the hive.
    *
    * @param other bees, brood and hive
