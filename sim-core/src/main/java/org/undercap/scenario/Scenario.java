@@ -340,4 +340,37 @@ public record Scenario(
         keeper,
         assumptions);
   }
+
+  /**
+   * This scenario for another colony of the same place and day.
+   *
+   * @param colony name of the colony
+   * @param facts bees, brood and hive
+   * @param counted counts of its mites, at least one
+   * @return the changed copy
+   */
+  public Scenario withColony(String colony, HiveFacts facts, List<Count> counted) {
+    return new Scenario(
+        colony,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        facts,
+        OptionalDouble.empty(),
+        counted,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
 }
