@@ -168,6 +168,8 @@ public enum ParameterId {
   ADVICE_RECHECK_DAYS("advice.recheckDays", Domain.WHOLE),
   /** Harm above that of the best start date that still counts as in time (fraction). */
   TIMING_TOLERANCE("timing.tolerance", Domain.FRACTION),
+  /** Share of the benefit of the best start date that a start in time must keep (fraction). */
+  TIMING_KEPT("timing.kept", Domain.FRACTION),
   /** Brood cells below which a colony counts as broodless for oxalic acid (cells). */
   TIMING_BROODLESS("timing.broodless", Domain.NOT_NEGATIVE),
   /** Chance of no brood above which a date counts as broodless (fraction). */

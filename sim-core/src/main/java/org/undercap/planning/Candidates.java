@@ -63,6 +63,7 @@ final class Candidates {
     List<PlanStep> steps = schedule.steps();
     return steps.stream().noneMatch(step -> step.date().isAfter(scenario.end()))
         && !ScheduleRules.repeatsTooSoon(steps)
+        && !ScheduleRules.overlaps(steps)
         && ScheduleRules.coursesOfOneClass(steps) <= classMost
         && rules.reasons(new Plan("", steps)).isEmpty();
   }

@@ -18,7 +18,7 @@ import org.undercap.treatment.Method;
  * @param best place of the start that harms winter bees least among those that nothing rules out;
  *     empty if every start is ruled out
  * @param last last start that is in time; empty if every start is ruled out or none helps the
- *     winter bees by more than the tolerance
+ *     winter bees by more than anyone could see
  */
 public record CourseTiming(
     Method method,
@@ -50,7 +50,7 @@ public record CourseTiming(
    * @param course how often it is applied
    * @param starts one for each start date
    * @param untreated outcomes without treatment
-   * @param tolerance harm above that of the best start that still counts as in time (fraction)
+   * @param inTime what still counts as in time
    * @return the timing
    */
   static CourseTiming of(
@@ -58,7 +58,7 @@ public record CourseTiming(
       Course course,
       List<StartOutcome> starts,
       OutcomeTable untreated,
-      double tolerance) {
+      InTime inTime) {
     List<Integer> open =
         IntStream.range(0, starts.size())
             .boxed()
@@ -67,24 +67,29 @@ public record CourseTiming(
     Optional<Integer> best =
         open.stream().min(Comparator.comparingDouble(i -> harm(starts.get(i).outcomes())));
     Optional<LastStart> last =
-        best.filter(i -> harm(untreated) > harm(starts.get(i).outcomes()) + tolerance)
-            .map(i -> last(starts, open, i, tolerance));
+        best.filter(i -> harm(untreated) > harm(starts.get(i).outcomes()) + Ranking.STEP)
+            .map(
+                i ->
+                    last(
+                        starts,
+                        open,
+                        i,
+                        inTime.above(harm(untreated), harm(starts.get(i).outcomes()))));
     return new CourseTiming(method, course, starts, best, last);
   }
 
   private static LastStart last(
-      List<StartOutcome> starts, List<Integer> open, int best, double tolerance) {
+      List<StartOutcome> starts, List<Integer> open, int best, double above) {
     double least = harm(starts.get(best).outcomes());
     int last = best;
     for (int i : open) {
-      if (i > last && harm(starts.get(i).outcomes()) <= least + tolerance) {
+      if (i > last && harm(starts.get(i).outcomes()) <= least + above) {
         last = i;
       }
     }
     double[] then = starts.get(last).outcomes().of(Ranking.HARM);
     double[] first = starts.get(best).outcomes().of(Ranking.HARM);
-    long inTime =
-        IntStream.range(0, then.length).filter(m -> then[m] <= first[m] + tolerance).count();
+    long inTime = IntStream.range(0, then.length).filter(m -> then[m] <= first[m] + above).count();
     return new LastStart(starts.get(last).date(), (double) inTime / then.length);
   }
 

@@ -77,6 +77,24 @@ public final class ScheduleRules {
   }
 
   /**
+   * Whether two courses act at the same time. The model was not tested for that.
+   *
+   * @param steps steps of a plan
+   * @return true if so
+   */
+  public static boolean overlaps(List<? extends PlanStep> steps) {
+    List<List<PlanStep.Application>> courses = new ArrayList<>(courses(steps));
+    courses.sort(Comparator.comparing(course -> course.get(0).date()));
+    for (int i = 1; i < courses.size(); i++) {
+      List<PlanStep.Application> before = courses.get(i - 1);
+      if (!courses.get(i).get(0).date().isAfter(before.get(before.size() - 1).until())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
    * The largest number of courses with one class of substances.
    *
    * @param steps steps of a plan

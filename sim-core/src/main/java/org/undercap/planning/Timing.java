@@ -9,7 +9,6 @@ import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.StartMites;
 import org.undercap.ensemble.Trials;
-import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Course;
@@ -26,7 +25,7 @@ import org.undercap.treatment.PlanStep;
  * @param untreated outcomes without treatment
  * @param courses one for each method, or two where its course is longer while there is brood
  * @param broodless when untreated colonies have no brood
- * @param tolerance harm above that of the best date that still counts as in time (fraction)
+ * @param inTime which start date still counts as in time
  */
 public record Timing(
     TrialScope scope,
@@ -35,7 +34,7 @@ public record Timing(
     OutcomeTable untreated,
     List<CourseTiming> courses,
     BroodlessTime broodless,
-    double tolerance) {
+    InTime inTime) {
   /**
    * Copies the list.
    *
@@ -45,7 +44,7 @@ public record Timing(
    * @param untreated outcomes without treatment
    * @param courses the courses
    * @param broodless when untreated colonies have no brood
-   * @param tolerance harm above that of the best date that still counts as in time (fraction)
+   * @param inTime which start date still counts as in time
    */
   public Timing {
     courses = List.copyOf(courses);
@@ -71,19 +70,19 @@ public record Timing(
       EnsembleSettings settings) {
     TrialScope scope = TrialScope.of(scenario);
     check(scope.scenario(), methods, dates);
-    double tolerance = scenario.parameters().value(ParameterId.TIMING_TOLERANCE);
+    InTime inTime = InTime.of(scenario.parameters());
     Trials trials = new Trials(scope.scenario(), mites.belief(), settings);
     OutcomeTable untreated = trials.run(List.of(Plan.doNothing())).get(0);
     List<CourseTiming> courses = new ArrayList<>();
     for (Method method : methods) {
       for (Course course : method.usual().courses()) {
         List<StartOutcome> starts = starts(scope.scenario(), trials, method, course, dates);
-        courses.add(CourseTiming.of(method, course, starts, untreated, tolerance));
+        courses.add(CourseTiming.of(method, course, starts, untreated, inTime));
       }
     }
     BroodlessTime broodless =
         BroodlessTime.of(scenario, new Ensemble(scenario, mites.belief(), settings));
-    return new Timing(scope, settings, mites.median(), untreated, courses, broodless, tolerance);
+    return new Timing(scope, settings, mites.median(), untreated, courses, broodless, inTime);
   }
 
   private static void check(Scenario scenario, List<Method> methods, StartDates dates) {
