@@ -131,7 +131,9 @@ public final class PlanSearch {
     List<List<Integer>> layers = Front.layers(aims(tried), 1);
     return layers.isEmpty()
         ? List.of()
-        : layers.get(0).stream().map(tried::get).sorted(
+        : layers.get(0).stream()
+            .map(tried::get)
+            .sorted(
                 Comparator.comparingDouble(TriedSchedule::harm)
                     .thenComparingDouble(t -> t.outcomes().median(scope.mitesLeft())))
             .toList();

@@ -69,7 +69,10 @@ public record Timing(
       StartDates dates,
       EnsembleSettings settings) {
     TrialScope scope = TrialScope.of(scenario);
-    check(scope.scenario(), methods, dates);
+    if (methods.isEmpty()) {
+      throw new IllegalArgumentException("timing needs at least one method");
+    }
+    check(scenario, dates);
     InTime inTime = InTime.of(scenario.parameters());
     Trials trials = new Trials(scope.scenario(), mites.belief(), settings);
     OutcomeTable untreated = trials.run(List.of(Plan.doNothing())).get(0);
@@ -85,20 +88,25 @@ public record Timing(
     return new Timing(scope, settings, mites.median(), untreated, courses, broodless, inTime);
   }
 
-  private static void check(Scenario scenario, List<Method> methods, StartDates dates) {
-    if (methods.isEmpty()) {
-      throw new IllegalArgumentException("timing needs at least one method");
-    }
-    if (dates.from().isBefore(scenario.start()) || dates.until().isAfter(scenario.end())) {
+  /**
+   * Checks start dates.
+   *
+   * @param scenario the scenario
+   * @param dates start dates
+   * @throws IllegalArgumentException if one lies outside the trial run
+   */
+  public static void check(Scenario scenario, StartDates dates) {
+    Scenario run = TrialScope.of(scenario).scenario();
+    if (dates.from().isBefore(run.start()) || dates.until().isAfter(run.end())) {
       throw new IllegalArgumentException(
           "start dates "
               + dates.from()
               + " to "
               + dates.until()
               + " must lie in "
-              + scenario.start()
+              + run.start()
               + " to "
-              + scenario.end());
+              + run.end());
     }
   }
 

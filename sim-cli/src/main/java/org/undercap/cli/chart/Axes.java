@@ -68,14 +68,27 @@ final class Axes {
     g.drawString(words, (float) left, (float) base);
   }
 
+  /** Words of an axis of start dates, below the middle of its plot. */
+  static void startTitle(
+      Graphics2D g, Letters letters, DaySpan span, Hemisphere hemisphere, double plotBottom) {
+    String words = "start of treatment, " + half(hemisphere);
+    double left = span.left() + (span.width() - letters.text().width(words)) / 2;
+    double base = plotBottom + TICKS + letters.text().lineHeight() + letters.text().ascent();
+    g.setFont(letters.text().font());
+    g.setColor(Palette.BLACK);
+    g.drawString(words, (float) left, (float) base);
+  }
+
+  private static String half(Hemisphere hemisphere) {
+    return switch (hemisphere) {
+      case NORTH -> "northern hemisphere";
+      case SOUTH -> "southern hemisphere";
+    };
+  }
+
   /** Names years only where the dates below the plot do not. */
   private static String dates(DaySpan span, Hemisphere hemisphere) {
-    String half =
-        switch (hemisphere) {
-          case NORTH -> "northern hemisphere";
-          case SOUTH -> "southern hemisphere";
-        };
     String years = DayAxis.showsYears(span) ? "" : ", " + Dates.years(span.first(), span.last());
-    return "date" + years + " (" + half + ")";
+    return "date" + years + " (" + half(hemisphere) + ")";
   }
 }

@@ -33,6 +33,9 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CompareCommand.class,
       SimulateCommand.class,
+      TimingCommand.class,
+      PlanCommand.class,
+      ApiaryCommand.class,
       CheckCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,

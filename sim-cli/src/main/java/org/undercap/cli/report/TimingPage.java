@@ -1,0 +1,175 @@
+package org.undercap.cli.report;
+
+import java.time.LocalDate;
+import org.undercap.advice.RuledOut;
+import org.undercap.cli.output.TextPage;
+import org.undercap.cli.output.TextTable;
+import org.undercap.comparison.Ranking;
+import org.undercap.planning.BroodlessTime;
+import org.undercap.planning.CourseTiming;
+import org.undercap.planning.LastStart;
+import org.undercap.planning.StartOutcome;
+import org.undercap.planning.Timing;
+import org.undercap.scenario.Scenario;
+import org.undercap.treatment.MethodCatalogue;
+import org.undercap.treatment.PlanStep;
+
+/** When to begin a treatment, as a page of text for the terminal. */
+public final class TimingPage {
+  private static final String OXALIC = "oxalic-dribble";
+  private final Timing timing;
+  private final Scenario scenario;
+
+  /**
+   * A page about start dates.
+   *
+   * @param timing the start dates tried
+   */
+  public TimingPage(Timing timing) {
+    this.timing = timing;
+    scenario = timing.scope().scenario();
+  }
+
+  /**
+   * The page.
+   *
+   * @return its text
+   */
+  public String render() {
+    TextPage page =
+        new TextPage()
+            .title(scenario.name() + ": when to treat, from " + Ranges.day(scenario.start()));
+    if (scenario.study()) {
+      page.paragraph("STUDY RUN, NOT ADVICE");
+    }
+    timing.courses().forEach(course -> page.item(answer(course)));
+    page.item(broodless());
+    page.paragraph(
+        "About "
+            + Ranges.plain(timing.mites())
+            + " mites in the colony on the first day. Each figure below is the middle of "
+            + timing.settings().members()
+            + " runs; in brackets the range of 8 in 10. Winter bees: those that emerge from "
+            + Ranges.day(timing.scope().dates().winterBeesFrom())
+            + " to "
+            + Ranges.day(timing.scope().dates().winterBeesUntil())
+            + ".");
+    for (CourseTiming course : timing.courses()) {
+      page.heading(course.words()).table(table(course));
+    }
+    page.paragraph(
+        "\"Within limits\" is the share of the days on which it acts that are expected to be neither"
+            + " too cold nor too hot for it (common practice, no source). In time is a start that"
+            + " parasitises at most "
+            + Ranges.plain(100 * timing.inTime().tolerance())
+            + " percentage points more of the winter brood than the best one, and keeps at least "
+            + Ranges.plain(100 * timing.inTime().kept())
+            + " % of what that gains (assumptions).");
+    page.heading("Cautions");
+    ComparisonPage.cautions(scenario.withPlans(timing.plans()))
+        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    return page.render();
+  }
+
+  /**
+   * The answer for one course in a sentence.
+   *
+   * @param course the course
+   * @return the sentence
+   */
+  static String answer(CourseTiming course) {
+    if (course.best().isEmpty()) {
+      return course.words() + ": no start date here can be advised, see below.";
+    }
+    StartOutcome best = course.starts().get(course.best().get());
+    if (course.last().isEmpty()) {
+      return course.words()
+          + ": no start date here helps the winter bees by more than anyone could see.";
+    }
+    LastStart last = course.last().get();
+    String least = "harms the winter bees least from " + Ranges.shortDay(best.date());
+    boolean waiting = last.date().isAfter(best.date());
+    return course.words()
+        + ": "
+        + least
+        + (waiting
+            ? "; still in time on "
+                + Ranges.shortDay(last.date())
+                + " (in "
+                + Ranges.ofTen(last.chance())
+                + ")"
+            : "; any later start that was tried costs winter bees")
+        + ".";
+  }
+
+  /**
+   * The best time for oxalic acid in winter, in a sentence.
+   *
+   * @return the sentence
+   */
+  String broodless() {
+    BroodlessTime time = timing.broodless();
+    if (time.best().isEmpty()) {
+      return "Winter treatment with oxalic acid: brood is never gone here for sure; at best "
+          + Ranges.ofTen(time.bestChance())
+          + " have none. Look into the hive.";
+    }
+    LocalDate best = time.best().get();
+    PlanStep.Application dribble =
+        new PlanStep.Application(best, MethodCatalogue.shipped().get(OXALIC), 1);
+    double mild = new RuledOut(scenario).shareInBand(dribble);
+    return "Winter treatment with oxalic acid: best from about "
+        + Ranges.shortDay(best)
+        + ", when "
+        + Ranges.ofTen(time.chances().get((int) (best.toEpochDay() - time.from().toEpochDay())))
+        + " have no brood; brood is likely to be gone from "
+        + Ranges.shortDay(time.first().orElseThrow())
+        + " to "
+        + Ranges.shortDay(time.last().orElseThrow())
+        + ". Days then are warm enough for it "
+        + Math.round(10 * mild)
+        + " times in 10. Look into the hive before you treat.";
+  }
+
+  private TextTable table(CourseTiming course) {
+    TextTable table =
+        new TextTable()
+            .name("start")
+            .number(brood())
+            .number("mites left\n" + Ranges.shortDay(timing.scope().mitesLeftOn()))
+            .number("within\nlimits")
+            .text("");
+    for (int i = 0; i < course.starts().size(); i++) {
+      StartOutcome start = course.starts().get(i);
+      table.row(
+          Ranges.shortDay(start.date()),
+          Ranges.percent(start.outcomes(), Ranking.HARM),
+          Ranges.number(start.outcomes(), timing.scope().mitesLeft()),
+          Math.round(100 * start.shareInBand()) + " %",
+          remark(course, i));
+    }
+    table.row(
+        "never",
+        Ranges.percent(timing.untreated(), Ranking.HARM),
+        Ranges.number(timing.untreated(), timing.scope().mitesLeft()),
+        "",
+        "no treatment");
+    return table;
+  }
+
+  private String brood() {
+    return timing.scope().dates().lateBrood()
+        ? "parasitised\nlate brood"
+        : "parasitised\nwinter brood";
+  }
+
+  private static String remark(CourseTiming course, int place) {
+    StartOutcome start = course.starts().get(place);
+    if (!start.ruledOut().isEmpty()) {
+      return "no: " + String.join("; ", start.ruledOut());
+    }
+    boolean best = course.last().isPresent() && course.best().orElse(-1) == place;
+    boolean last = course.last().filter(l -> l.date().equals(start.date())).isPresent();
+    return best ? "best" : last ? "last in time" : "";
+  }
+}
