@@ -9,6 +9,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Function;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.DefaultXYDataset;
 
 /** One panel of a chart of start dates: ranges as areas, middle values as lines. */
 final class WaitingPanel {
@@ -69,7 +72,10 @@ final class WaitingPanel {
     }
     DayAxis days = DayAxis.over(span, letters.text());
     PlotParts.style(days, letters.text().font(), Palette.BLACK);
-    PlotParts.draw(g, PlotParts.plot(days, PlotParts.axis(scale, letters.text().font())), box);
+    XYPlot plot = PlotParts.plot(days, PlotParts.axis(scale, letters.text().font()));
+    plot.setDataset(new DefaultXYDataset());
+    plot.setRenderer(new XYLineAndShapeRenderer());
+    PlotParts.draw(g, plot, box);
     drawUntreated(g, box);
     for (int i = 0; i < lines.size(); i++) {
       drawLine(g, lines.get(i), Look.ofPlan(i), box, span);

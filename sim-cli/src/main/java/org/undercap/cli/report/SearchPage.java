@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.undercap.cli.output.Numbers;
 import org.undercap.cli.output.TextPage;
@@ -100,7 +101,29 @@ public final class SearchPage {
         + Ranges.percent(best.outcomes(), Ranking.HARM)
         + "; without treatment "
         + Ranges.percent(result.untreated(), Ranking.HARM)
-        + ".";
+        + "."
+        + simpler(best);
+  }
+
+  /** The one with the least work among those whose harm no one could tell from the best. */
+  private String simpler(TriedSchedule best) {
+    double most = best.outcomes().median(Ranking.HARM) + Ranking.STEP;
+    return result.front().stream()
+        .filter(tried -> tried.outcomes().median(Ranking.HARM) <= most)
+        .min(Comparator.comparingDouble(tried -> tried.schedule().minutes()))
+        .filter(tried -> tried.schedule().minutes() < best.schedule().minutes())
+        .map(
+            tried ->
+                " Nearly the same for the winter bees with less work: "
+                    + tried.schedule().plan().name()
+                    + "; it leaves "
+                    + Ranges.number(tried.outcomes(), result.scope().mitesLeft())
+                    + " mites on "
+                    + Ranges.shortDay(result.scope().mitesLeftOn())
+                    + ", against "
+                    + Ranges.number(best.outcomes(), result.scope().mitesLeft())
+                    + ".")
+        .orElse("");
   }
 
   private TextTable table() {

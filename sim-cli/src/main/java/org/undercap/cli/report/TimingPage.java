@@ -166,7 +166,8 @@ public final class TimingPage {
   private static String remark(CourseTiming course, int place) {
     StartOutcome start = course.starts().get(place);
     if (!start.ruledOut().isEmpty()) {
-      return "no: " + String.join("; ", start.ruledOut());
+      String name = course.method().name() + ": ";
+      return "no: " + String.join("; ", start.ruledOut()).replace(name, "");
     }
     boolean best = course.last().isPresent() && course.best().orElse(-1) == place;
     boolean last = course.last().filter(l -> l.date().equals(start.date())).isPresent();
