@@ -68,11 +68,17 @@ final class Axes {
     g.drawString(words, (float) left, (float) base);
   }
 
-  /** Words of an axis of start dates, below the middle of its plot. */
+  /** Words of an axis of start dates, below its plot, as far in the middle as the page allows. */
   static void startTitle(
-      Graphics2D g, Letters letters, DaySpan span, Hemisphere hemisphere, double plotBottom) {
+      Graphics2D g,
+      Letters letters,
+      DaySpan span,
+      Hemisphere hemisphere,
+      double pageRight,
+      double plotBottom) {
     String words = "start of treatment, " + half(hemisphere);
-    double left = span.left() + (span.width() - letters.text().width(words)) / 2;
+    double width = letters.text().width(words);
+    double left = Math.min(span.left() + (span.width() - width) / 2, pageRight - width);
     double base = plotBottom + TICKS + letters.text().lineHeight() + letters.text().ascent();
     g.setFont(letters.text().font());
     g.setColor(Palette.BLACK);

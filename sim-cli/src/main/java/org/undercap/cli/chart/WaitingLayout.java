@@ -93,7 +93,7 @@ final class WaitingLayout {
     DaySpan span = span(left, right - left);
     panel.draw(g, box, span);
     Axes.leftTitle(g, letters, title, from, box);
-    Axes.startTitle(g, letters, span, hemisphere, bottom);
+    Axes.startTitle(g, letters, span, hemisphere, frame.right(), bottom);
   }
 
   private DaySpan span(double left, double width) {

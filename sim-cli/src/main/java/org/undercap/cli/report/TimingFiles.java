@@ -2,6 +2,7 @@ package org.undercap.cli.report;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.undercap.cli.chart.ChartStyle;
@@ -66,12 +67,7 @@ public final class TimingFiles {
     Scenario scenario = timing.scope().scenario();
     Outcome left = timing.scope().mitesLeft();
     String day = Ranges.shortDay(timing.scope().mitesLeftOn());
-    String finding =
-        timing.courses().stream()
-            .limit(2)
-            .map(TimingPage::answer)
-            .map(sentence -> sentence.replaceAll("\\.$", ""))
-            .collect(Collectors.joining("; "));
+    String finding = TimingPage.answer(leading()).replaceAll("\\.$", "");
     String alternative =
         "Two panels with the start of the treatment across: parasitised winter brood on the left,"
             + " mites left on "
@@ -81,7 +77,7 @@ public final class TimingFiles {
     ChartText text =
         new ChartText(
             "The cost of waiting",
-            scenario.name() + ", from " + Ranges.day(scenario.start()),
+            scenario.name() + ", from " + Ranges.day(scenario.start()) + ".",
             finding,
             LIMIT,
             alternative);
@@ -93,6 +89,16 @@ public final class TimingFiles {
         text,
         scenario.climate().hemisphere(),
         style);
+  }
+
+  /** The course whose best start harms winter bees least. */
+  private CourseTiming leading() {
+    return timing.courses().stream()
+        .filter(course -> course.best().isPresent())
+        .min(
+            Comparator.comparingDouble(
+                c -> c.starts().get(c.best().get()).outcomes().median(Ranking.HARM)))
+        .orElse(timing.courses().get(0));
   }
 
   private static WaitingLine line(CourseTiming course, Outcome left) {

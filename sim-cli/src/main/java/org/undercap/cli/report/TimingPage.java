@@ -78,6 +78,11 @@ public final class TimingPage {
    * @return the sentence
    */
   static String answer(CourseTiming course) {
+    String sentence = plain(course);
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
+  private static String plain(CourseTiming course) {
     if (course.best().isEmpty()) {
       return course.words() + ": no start date here can be advised, see below.";
     }
