@@ -41,9 +41,12 @@ class PlanSearchTest {
     PlanSearch.Result result = search(Facts.small(), 300, 1);
     double best = result.front().get(0).outcomes().median(Ranking.HARM);
     assertTrue(best < result.untreated().median(Ranking.HARM) - 0.05);
-    for (TriedSchedule one : result.front()) {
-      for (TriedSchedule other : result.front()) {
-        assertFalse(one != other && beats(one, other), one.schedule().plan() + " beats " + other);
+    List<TriedSchedule> front = result.front();
+    for (int one = 0; one < front.size(); one++) {
+      for (int other = 0; other < front.size(); other++) {
+        assertFalse(
+            one != other && beats(front.get(one), front.get(other)),
+            front.get(one).schedule().plan() + " beats " + front.get(other).schedule().plan());
       }
     }
   }

@@ -111,10 +111,23 @@ class TimingTest {
     }
   }
 
+  /** Winter bees have left their cells by then. */
   @Test
-  void whatHelpsNobodyHasNoLastStart() {
-    CourseTiming sugar = timing(Facts.small(), 1, "powdered-sugar").courses().get(0);
-    assertTrue(sugar.last().isEmpty());
+  void startsThatHelpNoWinterBeeAreNeverInTime() {
+    Scenario scenario = Facts.small();
+    LocalDate late = LocalDate.of(2026, 10, 20);
+    CourseTiming dribble =
+        Timing.of(
+                scenario,
+                Facts.mites(scenario),
+                List.of(Facts.method("oxalic-dribble")),
+                new StartDates(late, late.plusDays(20), 10),
+                Facts.settings(MEMBERS, 1))
+            .courses()
+            .get(0);
+    assertEquals(3, dribble.starts().size());
+    assertTrue(dribble.best().isPresent());
+    assertTrue(dribble.last().isEmpty());
   }
 
   @Test

@@ -77,7 +77,7 @@ class ApiaryReaderTest {
             .orThrow();
     assertEquals(
         List.of(
-            "colonies.csv:2:17: wash_bees", "colonies.csv:2:23: method", "colonies.csv:2:4: bees"),
+            "colonies.csv:2:18: wash_bees", "colonies.csv:2:25: method", "colonies.csv:2:4: bees"),
         places(colonies.get(0)));
     assertEquals(
         List.of("colonies.csv:3:4: bees", "colonies.csv:3:5: brood", "colonies.csv:3:1: colony"),
@@ -121,7 +121,7 @@ class ApiaryReaderTest {
         colonies.csv:3:22: error: wash_bees: needs wash_mites beside it
         colonies.csv:4:1: error: colony: the colony has no name
           hint: give each colony a name
-        colonies.csv:4:30: error: method: unknown method "vodka"
+        colonies.csv:4:28: error: method: unknown method "vodka"
           hint: accepted: alcohol, soap, sugar
         colonies.csv:5:24: error: wash_mites: 900 mites on 9 bees is not possible
           hint: are bees and mites swapped?
@@ -129,6 +129,7 @@ class ApiaryReaderTest {
           hint: put " around texts that hold a comma
         colonies.csv:7:22: error: wash_bees: 1000000000 bees is outside what is accepted: 1 to 10000 bees
         colonies.csv:7:26: error: wash_mites: "NaN" is not a number
+          hint: write digits, with a decimal point if needed, as in 1.5
         colonies.csv:8:1: error: a quoted field is not closed
           hint: write " at both ends of the text
         """,
