@@ -8,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Locale;
+import org.undercap.cli.chart.ChartsUnavailableException;
 import org.undercap.cli.command.RootCommand;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
@@ -47,6 +48,10 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
       err.println(error.getMessage());
       return wrongUsage(command);
     }
+    if (error instanceof ChartsUnavailableException && !root.debug()) {
+      err.println(error.getMessage());
+      return ExitCodes.UNEXPECTED;
+    }
     IOException ioError = ioErrorIn(error);
     err.println(ioError == null ? "unexpected error: " + error : describe(ioError));
     if (root.debug()) {
@@ -73,7 +78,7 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
   }
 
   /** Says in words what the bare name of a file in the message of a file error means. */
-  private static String describe(IOException error) {
+  static String describe(IOException error) {
     if (error instanceof NoSuchFileException missing) {
       return missing.getFile() + ": no such file or folder";
     }

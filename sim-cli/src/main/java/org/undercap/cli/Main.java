@@ -2,11 +2,16 @@ package org.undercap.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Map;
 import org.undercap.cli.command.RootCommand;
+import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -25,13 +30,33 @@ public final class Main {
    * @param args the words after {@code undercap}
    */
   public static void main(String[] args) {
-    PrintWriter out = utf8(FileDescriptor.out);
-    PrintWriter err = utf8(FileDescriptor.err);
+    WatchedStream results = new WatchedStream(new FileOutputStream(FileDescriptor.out));
+    PrintWriter out = utf8(results);
+    PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
     boolean colour = wantsColour(Terminal.onStandardOutput(), System.getenv(), args);
     int exitCode = commandLine(out, err, colour).execute(args);
     out.flush();
+    int finalCode = results.failure().map(why -> notPrinted(exitCode, why, err)).orElse(exitCode);
     err.flush();
-    System.exit(exitCode);
+    System.exit(finalCode);
+  }
+
+  /**
+   * Decides how to end when results could not be printed. Whoever reads them may stop early, as
+   * {@code head} does: that is no failure.
+   *
+   * @param exitCode the exit code of the command
+   * @param why what happened to standard output
+   * @param err told of a failure
+   * @return the exit code of the program
+   */
+  static int notPrinted(int exitCode, IOException why, PrintWriter err) {
+    String reason = String.valueOf(why.getMessage());
+    if (reason.toLowerCase(Locale.ROOT).contains("pipe")) {
+      return exitCode;
+    }
+    err.println(ErrorHandler.describe(new FileSystemException("standard output", null, reason)));
+    return exitCode == ExitCodes.DONE ? ExitCodes.UNEXPECTED : exitCode;
   }
 
   /**
@@ -67,7 +92,7 @@ public final class Main {
         && !Arrays.asList(args).contains(RootCommand.NO_COLOR);
   }
 
-  private static PrintWriter utf8(FileDescriptor stream) {
-    return new PrintWriter(new FileOutputStream(stream), true, StandardCharsets.UTF_8);
+  private static PrintWriter utf8(OutputStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 }

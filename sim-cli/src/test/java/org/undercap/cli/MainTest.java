@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Map;
@@ -15,6 +17,7 @@ import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercap.cli.chart.ChartsUnavailableException;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.UsageException;
 import picocli.CommandLine;
@@ -134,6 +137,48 @@ class MainTest {
     IOException full = new FileSystemException("a.csv", null, "No space left on device");
     assertEquals(1, runFailing(new UncheckedIOException(full)));
     assertEquals("a.csv: no space left on device\n", err.toString());
+  }
+
+  @Test
+  void machineThatCannotDrawIsNoFaultOfTheProgram() {
+    RuntimeException error = new ChartsUnavailableException("charts need fonts", new Error());
+    assertEquals(1, runFailing(error));
+    assertEquals("charts need fonts\n", err.toString());
+    assertEquals(1, runFailing(error, "--debug"));
+    assertTrue(err.toString().contains("\tat org.undercap.cli.MainTest"), err::toString);
+  }
+
+  @Test
+  void resultsThatCannotBePrintedAreAFailure() {
+    IOException full = new IOException("No space left on device");
+    assertEquals(1, Main.notPrinted(0, full, new PrintWriter(err, true)));
+    assertEquals("standard output: no space left on device\n", err.toString());
+    assertEquals(3, Main.notPrinted(3, full, new PrintWriter(err, true)), "the first failure");
+  }
+
+  @Test
+  void readerWhoHasSeenEnoughIsNoFailure() {
+    assertEquals(0, Main.notPrinted(0, new IOException("Broken pipe"), new PrintWriter(err, true)));
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void firstFailureOfAStreamIsRemembered() {
+    WatchedStream stream =
+        new WatchedStream(
+            new OutputStream() {
+              private int calls;
+
+              @Override
+              public void write(int oneByte) throws IOException {
+                throw new IOException("failure " + ++calls);
+              }
+            });
+    PrintWriter writer = new PrintWriter(stream, true, StandardCharsets.UTF_8);
+    assertTrue(stream.failure().isEmpty());
+    writer.println("a");
+    writer.println("b");
+    assertEquals("failure 1", stream.failure().orElseThrow().getMessage());
   }
 
   @Test

@@ -73,10 +73,9 @@ public record Advice(
     List<List<String>> reasons = scenario.plans().stream().map(rules::reasons).toList();
     List<Integer> order =
         comparison.ranking().stream().filter(plan -> reasons.get(plan).isEmpty()).toList();
+    String chosen = scenario.plans().get(order.get(0)).name();
     List<FlipPoint> flips =
-        order.size() < 2
-            ? List.of()
-            : FlipSearch.of(comparison, belief, order.get(0), order.get(1));
+        order.size() < 2 ? List.of() : FlipSearch.of(comparison, belief, chosen);
     return new Advice(
         comparison,
         reasons,

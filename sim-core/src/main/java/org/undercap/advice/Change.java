@@ -3,12 +3,13 @@ package org.undercap.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.undercap.climate.Spell;
+import org.undercap.climate.TemperatureCourse;
 import org.undercap.ensemble.MiteBelief;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.scenario.HiveFacts;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
-import org.undercap.treatment.PlanStep;
 
 /** One thing that may differ from what was written down, and how much of it is tried at most. */
 enum Change {
@@ -16,13 +17,14 @@ enum Change {
   MITES("mites", "times as many mites", 1, 8, true),
   /** More or less brood. */
   BROOD("brood", "times as much brood", 1, 4, true),
-  /** A warmer or cooler season. */
+  /** Warmer or cooler weeks from the first day on. */
   TEMPERATURE("temperature", "C", 0, 6, false),
   /** More or fewer mites arriving. */
   ARRIVALS("arrivals", "times as many mites arriving", 1, 10, true),
-  /** All of a plan earlier or later. */
+  /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
+  private static final int SPELL_DAYS = 55;
   private final String id;
   private final String unit;
   private final double none;
@@ -53,28 +55,36 @@ enum Change {
       case MITES, BROOD, ARRIVALS -> String.format(Locale.ROOT, "%.2g %s", amount, unit);
       case TEMPERATURE ->
           String.format(
-              Locale.ROOT, "%.1f C %s", Math.abs(amount), amount > 0 ? "warmer" : "cooler");
+              Locale.ROOT,
+              "%.1f C %s in the first 8 weeks",
+              Math.abs(amount),
+              amount > 0 ? "warmer" : "cooler");
       case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
     };
   }
 
-  Scenario apply(Scenario scenario, double size) {
+  Scenario apply(Scenario scenario, String chosen, double size) {
     double amount = amount(size);
     return switch (this) {
       case MITES -> scenario;
       case BROOD -> scenario.withHive(brood(scenario.hive(), amount));
       case TEMPERATURE ->
-          scenario.withClimate(
-              scenario.climate().withTemperature(scenario.climate().temperature().warmer(amount)));
+          scenario.withClimate(scenario.climate().withTemperature(spell(scenario, amount)));
       case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));
-      case START ->
-          scenario.withPlans(
-              scenario.plans().stream().map(plan -> moved(plan, Math.round(amount))).toList());
+      case START -> scenario.withPlans(moved(scenario.plans(), chosen, Math.round(amount)));
     };
   }
 
   MiteBelief apply(MiteBelief belief, double size) {
     return this == MITES ? belief.times(amount(size)) : belief;
+  }
+
+  private static TemperatureCourse spell(Scenario scenario, double degrees) {
+    return new Spell(
+        scenario.climate().temperature(),
+        scenario.start(),
+        scenario.start().plusDays(SPELL_DAYS),
+        degrees);
   }
 
   private static HiveFacts brood(HiveFacts hive, double factor) {
@@ -93,11 +103,16 @@ enum Change {
     return new ArrivalLevel(level.id(), level.description(), months, level.sourceKeys());
   }
 
-  private static Plan moved(Plan plan, long days) {
-    List<PlanStep> steps = new ArrayList<>();
-    for (PlanStep step : plan.steps()) {
-      steps.add(step.moved(days));
+  /** The plans without that of doing nothing, the chosen one later. */
+  private static List<Plan> moved(List<Plan> plans, String chosen, long days) {
+    List<Plan> moved = new ArrayList<>();
+    for (Plan plan : plans) {
+      if (plan.name().equals(chosen)) {
+        moved.add(new Plan(chosen, plan.steps().stream().map(step -> step.moved(days)).toList()));
+      } else if (!plan.name().equals(Plan.DO_NOTHING)) {
+        moved.add(plan);
+      }
     }
-    return new Plan(plan.name(), steps);
+    return moved;
   }
 }

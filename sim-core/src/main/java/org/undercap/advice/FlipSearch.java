@@ -2,7 +2,7 @@ package org.undercap.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Ensemble;
@@ -13,92 +13,93 @@ import org.undercap.scenario.Scenario;
 
 /**
  * What would change the advice: for each thing that may differ from what was written down, the
- * smallest change, upwards and downwards, that brings the second plan before the first. Found by
- * halving on a small ensemble.
+ * smallest change, upwards and downwards, that brings another plan to the front, be it by the bees
+ * it saves or because nothing rules it out any more. Found by halving on a small ensemble.
  */
 final class FlipSearch {
-  /** One block of members: enough to order two plans, and fast. */
+  /** One block of members: enough to order plans, and fast. */
   private static final int MEMBERS = 64;
 
-  private static final int HALVINGS = 5;
+  private static final int HALVINGS = 4;
   private final Scenario scenario;
   private final MiteBelief belief;
   private final EnsembleSettings settings;
-  private final Plan first;
-  private final Plan second;
+  private final String chosen;
 
-  FlipSearch(
-      Scenario scenario, MiteBelief belief, EnsembleSettings settings, Plan first, Plan second) {
-    this.scenario = scenario.withPlans(List.of(first, second));
+  private FlipSearch(Comparison comparison, MiteBelief belief, String chosen) {
+    scenario = comparison.scenario();
     this.belief = belief;
-    this.settings = new EnsembleSettings(Math.min(MEMBERS, settings.members()), settings.seed(), 1);
-    this.first = first;
-    this.second = second;
-  }
-
-  List<FlipPoint> find() {
-    if (!firstLeads(Change.MITES, 0)) {
-      return List.of();
-    }
-    List<FlipPoint> points = new ArrayList<>();
-    record Direction(Change change, int sign) {}
-    Stream.of(Change.values())
-        .flatMap(change -> Stream.of(new Direction(change, 1), new Direction(change, -1)))
-        .filter(direction -> !(direction.change == Change.START && first.steps().isEmpty()))
-        .parallel()
-        .map(direction -> find(direction.change, direction.sign))
-        .forEachOrdered(points::add);
-    return List.copyOf(points);
-  }
-
-  private FlipPoint find(Change change, int sign) {
-    if (firstLeads(change, sign)) {
-      return new FlipPoint(change.id(), change.words(sign), false);
-    }
-    double leads = 0;
-    double reversed = sign;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (leads + reversed) / 2;
-      if (firstLeads(change, middle)) {
-        leads = middle;
-      } else {
-        reversed = middle;
-      }
-    }
-    return new FlipPoint(change.id(), change.words(reversed), true);
+    settings =
+        new EnsembleSettings(
+            Math.min(MEMBERS, comparison.settings().members()), comparison.settings().seed(), 1);
+    this.chosen = chosen;
   }
 
   /**
-   * A change that no colony could have, as brood in a season without any, leaves the order as it
-   * is.
+   * Searches in all directions at once.
+   *
+   * @param comparison all plans held against each other
+   * @param belief what is believed about the mites
+   * @param chosen name of the plan that comes first
+   * @return one point for each direction, in the order of {@link Change}; empty if the small
+   *     ensemble does not see the plan first
    */
-  private boolean firstLeads(Change change, double size) {
-    try {
-      Scenario changed = change.apply(scenario, size);
-      Ensemble ensemble = new Ensemble(changed, change.apply(belief, size), settings);
-      List<Plan> both =
-          changed.plans().stream()
-              .filter(plan -> isOne(plan, first) || isOne(plan, second))
-              .toList();
-      List<Integer> order = Ranking.of(ensemble.run(both, members -> {}));
-      return isOne(both.get(order.get(0)), first);
-    } catch (IllegalArgumentException e) {
-      return true;
+  static List<FlipPoint> of(Comparison comparison, MiteBelief belief, String chosen) {
+    FlipSearch search = new FlipSearch(comparison, belief, chosen);
+    return search.leader(Change.MITES, 0).equals(chosen) ? search.find() : List.of();
+  }
+
+  private List<FlipPoint> find() {
+    record Direction(Change change, int sign) {}
+    List<Direction> directions = new ArrayList<>();
+    for (Change change : Change.values()) {
+      if (change != Change.START) {
+        directions.add(new Direction(change, 1));
+        directions.add(new Direction(change, -1));
+      } else if (!chosen.equals(Plan.DO_NOTHING)) {
+        directions.add(new Direction(change, 1));
+      }
     }
+    return directions.parallelStream()
+        .map(direction -> find(direction.change, direction.sign))
+        .toList();
   }
 
-  private static boolean isOne(Plan plan, Plan wanted) {
-    return plan.name().equals(wanted.name());
+  private FlipPoint find(Change change, int sign) {
+    String atMost = leader(change, sign);
+    if (atMost.equals(chosen)) {
+      return new FlipPoint(change.id(), change.words(sign), Optional.empty());
+    }
+    double leads = 0;
+    double reversed = sign;
+    String instead = atMost;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (leads + reversed) / 2;
+      String leader = leader(change, middle);
+      if (leader.equals(chosen)) {
+        leads = middle;
+      } else {
+        reversed = middle;
+        instead = leader;
+      }
+    }
+    return new FlipPoint(change.id(), change.words(reversed), Optional.of(instead));
   }
 
-  static List<FlipPoint> of(Comparison comparison, MiteBelief belief, int first, int second) {
-    List<Plan> plans = comparison.scenario().plans();
-    return new FlipSearch(
-            comparison.scenario(),
-            belief,
-            comparison.settings(),
-            plans.get(first),
-            plans.get(second))
-        .find();
+  /**
+   * The plan that comes first. A change that no colony could have, as brood in a season without
+   * any, changes nothing.
+   */
+  private String leader(Change change, double size) {
+    try {
+      Scenario changed = change.apply(scenario, chosen, size);
+      RuledOut rules = new RuledOut(changed);
+      List<Plan> plans =
+          changed.plans().stream().filter(plan -> rules.reasons(plan).isEmpty()).toList();
+      Ensemble ensemble = new Ensemble(changed, change.apply(belief, size), settings);
+      return plans.get(Ranking.of(ensemble.run(plans, members -> {})).get(0)).name();
+    } catch (IllegalArgumentException e) {
+      return chosen;
+    }
   }
 }

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.undercap.climate.Climate;
-import org.undercap.climate.DailyTemperatures;
 import org.undercap.parameter.ParameterCatalogue;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
@@ -186,7 +185,7 @@ public final class RuledOut {
     double middle = climate.temperature().at(date);
     double cool = method.coolLimit().orElse(Double.NEGATIVE_INFINITY);
     double hot = method.hotLimit().orElse(Double.POSITIVE_INFINITY);
-    if (climate.temperature() instanceof DailyTemperatures daily && daily.covers(date)) {
+    if (climate.temperature().measured(date)) {
       return middle >= cool && middle <= hot ? 1 : 0;
     }
     double sd =

@@ -1,6 +1,9 @@
 /**
- * What the model implies, found by mathematics instead of runs. {@link
- * org.undercap.analysis.MiteDayMatrix} is one day of the mites as a matrix; its dominant eigenvalue
- * is their growth under constant conditions.
+ * What the model implies for the growth of the mites, in three ways that must agree. {@link
+ * org.undercap.analysis.GrowthRates} is measured on runs of a season, as field studies do. For bees
+ * and brood that stay as they are, {@link org.undercap.analysis.MiteDayMatrix} is one day of the
+ * mites as a matrix, with its dominant eigenvalue as their growth, and {@link
+ * org.undercap.analysis.ConstantBrood} solves the equation of a mite's way through the cells.
+ * {@link org.undercap.analysis.GrowthElasticities} tells which parameters the growth hangs on.
  */
 package org.undercap.analysis;

@@ -106,14 +106,9 @@ public record FreeParameter(
 
   /** Standard deviation of the prior (coordinate). */
   double priorDeviation() {
-    return switch (prior.shape()) {
-      case UNIFORM -> StrictMath.sqrt(UNIFORM_VARIANCE);
-      case NORMAL -> prior.spread() / (high - low);
-      case LOGNORMAL -> prior.spread() / StrictMath.log(high / low);
-      case BETA -> {
-        double a = 1 + 4 * (prior.centre() - low) / (high - low);
-        yield StrictMath.sqrt(a * (6 - a) / (36.0 * 7));
-      }
-    };
+    if (prior.shape() == Prior.Shape.UNIFORM) {
+      return StrictMath.sqrt(UNIFORM_VARIANCE);
+    }
+    return prior.deviation() / (logarithmic ? StrictMath.log(high / low) : high - low);
   }
 }

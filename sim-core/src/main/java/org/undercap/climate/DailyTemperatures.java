@@ -48,13 +48,8 @@ public final class DailyTemperatures implements TemperatureCourse {
     return elsewhere;
   }
 
-  /**
-   * Whether there is a temperature of its own for a date.
-   *
-   * @param date a date
-   * @return true if it was given
-   */
-  public boolean covers(LocalDate date) {
+  @Override
+  public boolean measured(LocalDate date) {
     return daily.containsKey(date);
   }
 

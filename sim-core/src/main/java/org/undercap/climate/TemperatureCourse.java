@@ -3,7 +3,8 @@ package org.undercap.climate;
 import java.time.LocalDate;
 
 /** Daily mean outside temperature through the year or on dates. */
-public sealed interface TemperatureCourse permits Sinusoid, MonthlyNormals, DailyTemperatures {
+public sealed interface TemperatureCourse
+    permits Sinusoid, MonthlyNormals, DailyTemperatures, Spell {
 
   /**
    * The temperature of the season.
@@ -39,4 +40,15 @@ public sealed interface TemperatureCourse permits Sinusoid, MonthlyNormals, Dail
    * @return the shifted course
    */
   TemperatureCourse warmer(double degrees);
+
+  /**
+   * Whether the temperature of a date was measured or forecast for that date, so that no other
+   * weather is to be expected.
+   *
+   * @param date a date
+   * @return false where only the season is known
+   */
+  default boolean measured(LocalDate date) {
+    return false;
+  }
 }

@@ -1,5 +1,10 @@
 package org.undercap.comparison;
 
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.Optional;
+import org.undercap.climate.Hemisphere;
 import org.undercap.internal.Checks;
 import org.undercap.parameter.Parameter;
 import org.undercap.parameter.ParameterCatalogue;
@@ -19,6 +24,9 @@ import org.undercap.parameter.ParameterSet;
  * @param slope steepness of the curve (exponent)
  */
 public record WinterRisk(double background, double half, double slope) {
+  private static final MonthDay OCTOBER = MonthDay.of(Month.OCTOBER, 15);
+  private static final MonthDay OCTOBER_OF_THE_SOUTH = MonthDay.of(Month.APRIL, 15);
+
   /**
    * Checks the constants.
    *
@@ -82,6 +90,22 @@ public record WinterRisk(double background, double half, double slope) {
 
   private WinterRisk withHalf(double other) {
     return new WinterRisk(background, other, slope);
+  }
+
+  /**
+   * The day of a run that stands for October, or for April in the south.
+   *
+   * @param hemisphere half of the earth
+   * @param start first day of the run
+   * @param end last day of the run
+   * @return the middle of the first such month in the run; empty if there is none
+   */
+  public static Optional<LocalDate> dayOfSurvey(
+      Hemisphere hemisphere, LocalDate start, LocalDate end) {
+    MonthDay middle = hemisphere == Hemisphere.NORTH ? OCTOBER : OCTOBER_OF_THE_SOUTH;
+    LocalDate first = middle.atYear(start.getYear());
+    LocalDate day = first.isBefore(start) ? first.plusYears(1) : first;
+    return day.isAfter(end) ? Optional.empty() : Optional.of(day);
   }
 
   /**

@@ -37,6 +37,9 @@ final class LogHistogram {
     int seen = 0;
     for (int bin = 0; bin < BINS; bin++) {
       if (seen + counts[bin] >= wanted && counts[bin] > 0) {
+        if (bin == 0) {
+          return 0;
+        }
         double within = (wanted - seen) / counts[bin];
         return lower(bin) + within * (lower(bin + 1) - lower(bin));
       }
@@ -46,6 +49,6 @@ final class LogHistogram {
   }
 
   private static double lower(int bin) {
-    return bin == 0 ? 0 : Float.intBitsToFloat((bin - 1 + FIRST) << SHIFT);
+    return Float.intBitsToFloat((bin - 1 + FIRST) << SHIFT);
   }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.undercap.climate.DailyTemperatures;
 import org.undercap.climate.SeasonDay;
 import org.undercap.climate.TemperatureCourse;
 import org.undercap.model.ColonyLanes;
@@ -113,8 +112,7 @@ final class MemberBlock {
     TemperatureCourse course = scenario.climate().temperature();
     LocalDate date = scenario.start();
     for (int day = 0; day < drivers.days(); day++, date = date.plusDays(1)) {
-      boolean measured = course instanceof DailyTemperatures daily && daily.covers(date);
-      if (!measured) {
+      if (!course.measured(date)) {
         drivers.temperature(day)[lane] += offset + anomaly;
       }
       anomaly = persistence * anomaly + fresh * gauss.sample();

@@ -51,6 +51,7 @@ public final class Evidence {
             TimingChecks.all(),
             BeeChecks.all(),
             DriverChecks.all(),
+            StatisticsChecks.all(),
             RiskChecks.all())
         .forEach(all::putAll);
     Set<String> answered = new TreeSet<>(all.keySet());

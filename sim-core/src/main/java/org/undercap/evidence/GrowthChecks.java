@@ -1,12 +1,9 @@
 package org.undercap.evidence;
 
-import static java.time.Month.APRIL;
 import static java.time.Month.DECEMBER;
 import static java.time.Month.JULY;
 import static java.time.Month.JUNE;
 import static java.time.Month.MARCH;
-import static java.time.Month.OCTOBER;
-import static java.time.Month.SEPTEMBER;
 import static org.undercap.evidence.ColonyRun.on;
 
 import java.time.LocalDate;
@@ -15,12 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.undercap.analysis.GrowthRates;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
 import org.undercap.climate.MonthlyTable;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.Part;
+import org.undercap.parameter.ParameterSet;
 
 /** How fast the mites grow. */
 final class GrowthChecks {
@@ -41,13 +39,7 @@ final class GrowthChecks {
 
   /** Least-squares slope of the logarithm of all mites over the season (per day). */
   private static double rate(Climate climate) {
-    LocalDate last = on(SEPTEMBER, 15);
-    Course course = ColonyRun.in(climate).from(on(MARCH, 1)).mites(50).until(last);
-    SimpleRegression line = new SimpleRegression();
-    for (int day = course.day(on(APRIL, 15)); day <= course.day(last); day++) {
-      line.addData(day, StrictMath.log(course.table().mites(day)));
-    }
-    return line.getSlope();
+    return GrowthRates.overSeason(climate, ParameterSet.shipped()).rate();
   }
 
   private static double rate(String climate) {
@@ -67,11 +59,9 @@ final class GrowthChecks {
   }
 
   private static void oneWinterMite(Findings findings) {
-    LocalDate first = on(MARCH, 1);
-    LocalDate last = on(OCTOBER, 1);
-    double mites = SetUps.number("season.mites");
-    Course course = ColonyRun.in("central-european").from(first).mites(mites).until(last);
-    findings.judge("", course.mites(last) / course.mites(first));
+    Climate central = ClimateCatalogue.shipped().get(CLIMATES.get(0));
+    findings.judge(
+        "", GrowthRates.overSeason(central, ParameterSet.shipped()).autumnPerWinterMite());
   }
 
   private static void returnInSummer(Findings findings) {

@@ -26,6 +26,9 @@ import org.undercap.treatment.PlanStep;
  * uneven places in the hive ({@code count.spread.wash}) and boards that ants visited are for the
  * user to judge.
  *
+ * <p>Where no mites were found the lower end of every interval is the end of the grid, and where
+ * every bee had one the upper end is: {@link MiteEstimate#warnings()} says so.
+ *
  * <p>Same input and seed, same result.
  */
 public final class MitePosterior {

@@ -168,6 +168,23 @@ public record Prior(Shape shape, double centre, double spread, double low, doubl
     };
   }
 
+  /**
+   * Standard deviation, of the logarithm for a lognormal; for normal and lognormal before they are
+   * cut off.
+   *
+   * @return above 0 (unit of the value, or ratio)
+   */
+  public double deviation() {
+    double range = high - low;
+    double a = 1 + rise();
+    double b = 1 + BETA_WEIGHT - rise();
+    return switch (shape) {
+      case UNIFORM -> range / StrictMath.sqrt(12);
+      case NORMAL, LOGNORMAL -> spread;
+      case BETA -> range * StrictMath.sqrt(a * b / ((a + b) * (a + b) * (a + b + 1)));
+    };
+  }
+
   private double standard(double value) {
     return shape == Shape.NORMAL
         ? (value - centre) / spread

@@ -90,6 +90,17 @@ public record BroodlessTime(LocalDate from, List<Double> chances, double wanted)
   }
 
   /**
+   * The chance of no brood on a day.
+   *
+   * @param day the day, not before the first one looked at
+   * @return share of the living colonies (fraction)
+   * @throws IndexOutOfBoundsException if the day was not looked at
+   */
+  public double chanceOn(LocalDate day) {
+    return chances.get((int) (day.toEpochDay() - from.toEpochDay()));
+  }
+
+  /**
    * The highest chance of any day.
    *
    * @return share of the colonies (fraction)

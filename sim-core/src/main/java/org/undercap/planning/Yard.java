@@ -30,8 +30,8 @@ import org.undercap.scenario.Scenario;
  * @param settings members for each colony, and seed
  * @param colonies the colonies, the most worrying first: by the upper end of the mites per 100
  *     bees, then by all mites; those without an estimate last
- * @param plans the plans of the scenario by mean harm, the least first; where it differs by less than
- *     anyone could see, by the mites left; empty if no colony has an estimate
+ * @param plans the plans of the scenario by mean harm, the least first; where it differs by less
+ *     than anyone could see, by the mites left; empty if no colony has an estimate
  * @param together whether to treat all on one day; empty if no colony has an estimate
  */
 public record Yard(

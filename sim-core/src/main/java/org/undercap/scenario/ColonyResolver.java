@@ -144,10 +144,12 @@ final class ColonyResolver {
   }
 
   private Optional<Double> checked(String field, Written<?> written, double number) {
+    InputLimit limit = InputLimits.shipped().get(field);
     try {
-      return Optional.of(InputLimits.shipped().get(field).check(number));
+      return Optional.of(limit.check(number));
     } catch (BadValueException e) {
-      boolean unitForgotten = !written.text().contains(" ") && field.equals(BEES);
+      boolean unitForgotten =
+          number < limit.low() && !written.text().contains(" ") && field.equals(BEES);
       String hint = unitForgotten ? "did you mean \"" + written.text() + " frames\"?" : e.hint();
       problems.add(written.place(), field, e.getMessage(), hint);
       return Optional.empty();

@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercap.evidence.Evidence;
 import org.undercap.internal.CsvResource;
 import org.undercap.internal.CsvRow;
 
@@ -112,7 +113,7 @@ class LeastSquaresFitTest {
 
   private record Data(List<CsvRow> rows) {
     Data(String file) {
-      this(CsvResource.read(LeastSquaresFitTest.class, file));
+      this(CsvResource.read(Evidence.class, file));
     }
 
     double[] observed() {

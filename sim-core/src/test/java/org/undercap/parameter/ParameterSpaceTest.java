@@ -37,8 +37,7 @@ class ParameterSpaceTest {
         double range = prior.high() - prior.low();
         double mean = (prior.low() + 4 * parameter.value() + prior.high()) / 6;
         assertEquals(mean - parameter.value(), sum, 1e-3 * range, parameter.id().id());
-        double a = 6 * (mean - prior.low()) / range;
-        assertEquals(range * StrictMath.sqrt(a * (6 - a) / 252), deviation, 1e-3 * range, "beta");
+        assertEquals(1, deviation / prior.deviation(), 0.01, parameter.id().id());
       }
     }
   }
@@ -58,6 +57,15 @@ class ParameterSpaceTest {
     assertEquals(Double.NEGATIVE_INFINITY, beta.logDensity(0.89));
     assertEquals(0, Prior.uniform(2, 3).logDensity(2.9));
     assertEquals(Double.NEGATIVE_INFINITY, Prior.uniform(2, 3).logDensity(Double.NaN));
+  }
+
+  @Test
+  void deviationsAreThoseOfTheFormulas() {
+    assertEquals(1 / StrictMath.sqrt(12), Prior.uniform(2, 3).deviation(), 1e-12);
+    assertEquals(0.12, Prior.of(CATALOGUE.get(ParameterId.REPRODUCTION_WORKER)).deviation());
+    // Beta(3, 3) has variance 1/28.
+    Prior even = new Prior(Prior.Shape.BETA, 5, 0, 0, 10);
+    assertEquals(10 / StrictMath.sqrt(28), even.deviation(), 1e-12);
   }
 
   @Test

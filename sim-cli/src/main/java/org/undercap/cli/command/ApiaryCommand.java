@@ -73,8 +73,9 @@ final class ApiaryCommand implements Callable<Integer> {
     }
     Optional<Refusal> refusal = Refusal.of(scenario);
     if (refusal.isPresent()) {
-      return Refusals.print(refusal.get(), out);
+      return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
+    output.folder().ifPresent(YardFiles::check);
     List<ApiaryColony> colonies = reading.orThrow();
     colonies.forEach(colony -> colony.doubts().forEach(doubt -> err.print(text(doubt))));
     err.flush();

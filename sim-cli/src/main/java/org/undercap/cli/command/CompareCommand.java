@@ -3,11 +3,11 @@ package org.undercap.cli.command;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.undercap.advice.Advice;
 import org.undercap.advice.Refusal;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
@@ -17,10 +17,14 @@ import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.UsageException;
-import org.undercap.cli.report.ComparisonFiles;
-import org.undercap.cli.report.ComparisonIndex;
-import org.undercap.cli.report.ComparisonJson;
-import org.undercap.cli.report.ComparisonPage;
+import org.undercap.cli.report.Answer;
+import org.undercap.cli.report.AnswerFiles;
+import org.undercap.cli.report.AnswerIndex;
+import org.undercap.cli.report.AnswerJson;
+import org.undercap.cli.report.AnswerPage;
+import org.undercap.cli.report.AnswerWords;
+import org.undercap.cli.report.InputFiles;
+import org.undercap.cli.report.RefusalFiles;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
@@ -33,7 +37,10 @@ import picocli.CommandLine.Spec;
 /** Compares all plans of a scenario. */
 @Command(
     name = "compare",
-    description = "Compares all plans of a scenario: tables, charts, data and cautions.",
+    description = {
+      "Compares all plans of a scenario and says which to take: a page to print, a calendar, a sheet for records, charts and data.",
+      "Without --out and --json the files go to the folder SCENARIO-comparison, which is made in the working folder; an older comparison in it is replaced."
+    },
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap compare scenarios/saltmere-garth.yaml",
@@ -42,6 +49,7 @@ import picocli.CommandLine.Spec;
       "  undercap compare scenarios/*.yaml --out reports --if-exists=overwrite"
     })
 final class CompareCommand implements Callable<Integer> {
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -58,37 +66,64 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Scenario> scenarios = ScenarioOptions.readAll(files);
-    PrintWriter err = spec.commandLine().getErr();
-    if (files.size() == 1) {
-      Optional<Refusal> refusal = Refusal.of(scenarios.get(0));
-      if (refusal.isPresent()) {
-        return refuse(refusal.get());
+    int exitCode = ExitCodes.DONE;
+    if (files.size() > 1) {
+      compareAll(scenarios);
+    } else {
+      Scenario scenario = scenarios.get(0);
+      if (json.wanted()) {
+        output.folder(); // refuses options about files where none are written
       }
       OutputFolder folder =
           output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
-      Comparison comparison = compare(scenarios.get(0));
-      print(comparison);
-      if (!json.wanted() || output.named()) {
-        write(comparison, folder, err);
-        err.print(
-            "next: look at "
-                + folder.path().resolve("plans.png")
-                + ", then count again after the treatment\n");
+      Optional<Refusal> refusal = Refusal.of(scenario);
+      if (refusal.isPresent()) {
+        refuse(scenario, refusal.get(), folder);
+        exitCode = ExitCodes.CHECK_SAYS_NO;
+      } else {
+        answer(scenario, folder);
       }
-    } else {
-      compareAll(scenarios, err);
     }
-    err.flush();
-    return ExitCodes.DONE;
+    spec.commandLine().getErr().flush();
+    return exitCode;
   }
 
-  private int refuse(Refusal refusal) {
-    spec.commandLine().getOut().print(refusal.text() + "\n");
-    spec.commandLine().getOut().flush();
-    return ExitCodes.CHECK_SAYS_NO;
+  private void answer(Scenario scenario, OutputFolder folder) {
+    PrintWriter err = spec.commandLine().getErr();
+    if (writesFiles()) {
+      AnswerFiles.check(folder, output.svg());
+    }
+    Answer answer = answer(scenario);
+    PrintWriter out = spec.commandLine().getOut();
+    if (json.wanted()) {
+      StringWriter document = new StringWriter();
+      AnswerJson.write(document, answer);
+      out.print(document);
+    } else {
+      out.print(new AnswerPage(answer).render());
+    }
+    out.flush();
+    if (writesFiles()) {
+      write(answer, files.get(0), folder);
+      err.print(
+          "next: open "
+              + folder.path().resolve(AnswerFiles.PAGE)
+              + " and print it; count again after the treatment\n");
+    }
   }
 
-  private void compareAll(List<Scenario> scenarios, PrintWriter err) {
+  private boolean writesFiles() {
+    return !json.wanted() || output.named();
+  }
+
+  private void refuse(Scenario scenario, Refusal refusal, OutputFolder folder) {
+    Refusals.print(scenario, refusal, json.wanted(), spec.commandLine().getOut());
+    if (writesFiles()) {
+      RefusalFiles.write(scenario, refusal, folder, spec.commandLine().getErr());
+    }
+  }
+
+  private void compareAll(List<Scenario> scenarios) {
     if (json.wanted()) {
       throw new UsageException("--json prints one document; give one scenario");
     }
@@ -97,44 +132,56 @@ final class CompareCommand implements Callable<Integer> {
             .folder()
             .orElseThrow(
                 () -> new UsageException("several scenarios need a folder: give --out=DIR too"));
-    Map<String, Comparison> byFolder = new LinkedHashMap<>();
+    List<String> stems = stems();
+    PrintWriter err = spec.commandLine().getErr();
+    AnswerIndex.check(all);
+    stems.forEach(stem -> AnswerFiles.check(in(all, stem), output.svg()));
+    AnswerIndex index = new AnswerIndex();
     for (int i = 0; i < scenarios.size(); i++) {
-      String stem = ScenarioOptions.stem(files.get(i));
-      if (byFolder.containsKey(stem)) {
-        throw new UsageException(
-            files.get(i) + ": another scenario has the name " + stem + " too; rename one");
+      Scenario scenario = scenarios.get(i);
+      OutputFolder folder = in(all, stems.get(i));
+      Optional<Refusal> refusal = Refusal.of(scenario);
+      if (refusal.isPresent()) {
+        RefusalFiles.write(scenario, refusal.get(), folder, err);
+        index.add(stems.get(i), scenario.name(), refusal.get().text());
+      } else {
+        Answer answer = answer(scenario);
+        write(answer, files.get(i), folder);
+        index.add(stems.get(i), scenario.name(), AnswerWords.headline(answer));
       }
-      if (Refusal.of(scenarios.get(i)).isPresent()) {
-        continue;
-      }
-      Comparison comparison = compare(scenarios.get(i));
-      write(comparison, new OutputFolder(all.path().resolve(stem), all.ifExists()), err);
-      byFolder.put(stem, comparison);
     }
-    ComparisonIndex.write(byFolder, all, err);
-    spec.commandLine().getOut().print(ComparisonIndex.text(byFolder));
+    index.write(all, err);
+    spec.commandLine().getOut().print(index.text());
     spec.commandLine().getOut().flush();
   }
 
-  private Comparison compare(Scenario scenario) {
-    StartMites mites = Mites.of(scenario);
-    return Comparison.of(
-        scenario, mites.median(), mites.belief(), ensemble.settings(), members -> {});
+  private static OutputFolder in(OutputFolder all, String stem) {
+    return new OutputFolder(all.path().resolve(stem), all.ifExists());
   }
 
-  private void print(Comparison comparison) {
-    PrintWriter out = spec.commandLine().getOut();
-    if (json.wanted()) {
-      StringWriter document = new StringWriter();
-      ComparisonJson.write(document, comparison);
-      out.print(document);
-    } else {
-      out.print(new ComparisonPage(comparison).render());
+  /** Names of the folders, which must differ. */
+  private List<String> stems() {
+    List<String> stems = new ArrayList<>();
+    for (Path file : files) {
+      String stem = ScenarioOptions.stem(file);
+      if (stems.contains(stem)) {
+        throw new UsageException(
+            file + ": another scenario has the name " + stem + " too; rename one");
+      }
+      stems.add(stem);
     }
-    out.flush();
+    return stems;
   }
 
-  private void write(Comparison comparison, OutputFolder folder, PrintWriter err) {
-    new ComparisonFiles(comparison, ChartStyle.A4, output.svg()).write(folder, err);
+  private Answer answer(Scenario scenario) {
+    StartMites mites = Mites.of(scenario);
+    Comparison comparison =
+        Comparison.of(scenario, mites.median(), mites.belief(), ensemble.settings(), members -> {});
+    return Answer.of(Advice.of(comparison, mites.belief()), mites);
+  }
+
+  private void write(Answer answer, Path file, OutputFolder folder) {
+    new AnswerFiles(answer, InputFiles.of(file), ChartStyle.A4, output.svg())
+        .write(folder, spec.commandLine().getErr());
   }
 }

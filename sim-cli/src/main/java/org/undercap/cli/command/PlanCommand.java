@@ -53,8 +53,9 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Optional<Refusal> refusal = Refusal.of(scenario);
     if (refusal.isPresent()) {
-      return Refusals.print(refusal.get(), out);
+      return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
+    output.folder().ifPresent(SearchFiles::check);
     PlanSearch.Result result = PlanSearch.of(scenario, Mites.of(scenario), settings());
     if (json.wanted()) {
       StringWriter document = new StringWriter();

@@ -6,10 +6,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFiles;
@@ -60,6 +62,7 @@ final class SimulateCommand implements Callable<Integer> {
   @Option(
       names = "--explain",
       paramLabel = "DATE",
+      converter = ToDate.class,
       description = "Tell what acted on this day, and why.")
   private LocalDate explained;
 
@@ -69,6 +72,8 @@ final class SimulateCommand implements Callable<Integer> {
     List<Plan> plans =
         planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
     Plan traced = trace == null ? null : traced(scenario, plans);
+    Optional<OutputFolder> wanted = output.folder();
+    check(plans, traced != null, wanted);
     double mites = Mites.of(scenario).median();
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
     PrintWriter out = spec.commandLine().getOut();
@@ -82,8 +87,26 @@ final class SimulateCommand implements Callable<Integer> {
     if (traced != null) {
       writeTrace(runs.get(plans.indexOf(traced)), err);
     }
-    output.folder().ifPresent(folder -> write(folder, scenario, runs, err));
+    wanted.ifPresent(folder -> write(folder, scenario, runs, err));
     return ExitCodes.DONE;
+  }
+
+  /** Looks before anything is printed whether the files can be written. */
+  private void check(List<Plan> plans, boolean traced, Optional<OutputFolder> wanted) {
+    if (traced) {
+      if (traceName().isBlank() || trace.toAbsolutePath().getParent() == null) {
+        throw new UsageException("--trace needs the name of a file");
+      }
+      traceFolder().prepare(List.of(traceName())).close();
+    }
+    List<String> names = new ArrayList<>(List.of(DAILY));
+    for (int i = 0; i < plans.size(); i++) {
+      names.add(chartName(plans.get(i).name(), i) + ".png");
+      if (output.svg()) {
+        names.add(chartName(plans.get(i).name(), i) + ".svg");
+      }
+    }
+    wanted.ifPresent(folder -> folder.prepare(names).close());
   }
 
   /** The only plan, or the only one beside doing nothing. */
@@ -116,13 +139,19 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private void writeTrace(CentralRun run, PrintWriter err) {
-    Path parent = trace.toAbsolutePath().getParent();
-    String name = String.valueOf(trace.getFileName());
-    OutputFolder folder = new OutputFolder(parent, output.ifExists().orElse(IfExists.ERROR));
-    try (OutputFiles files = folder.prepare(List.of(name))) {
-      files.text(name, writer -> DailyCsv.trace(writer, run.table()));
+    try (OutputFiles files = traceFolder().prepare(List.of(traceName()))) {
+      files.text(traceName(), writer -> DailyCsv.trace(writer, run.table()));
       files.publish(err);
     }
+  }
+
+  private OutputFolder traceFolder() {
+    return new OutputFolder(
+        trace.toAbsolutePath().getParent(), output.ifExists().orElse(IfExists.ERROR));
+  }
+
+  private String traceName() {
+    return String.valueOf(trace.getFileName());
   }
 
   private void write(
@@ -130,7 +159,8 @@ final class SimulateCommand implements Callable<Integer> {
     ChartFiles charts = new ChartFiles(output.svg());
     RunCharts drawings = new RunCharts(scenario, ChartStyle.A4);
     for (CentralRun run : runs) {
-      charts.add("mites-" + slug(run.plan().name(), runs.indexOf(run)), drawings.miteCurve(run));
+      String name = chartName(run.plan().name(), runs.indexOf(run));
+      charts.add(name, drawings.miteCurve(run));
     }
     List<String> names = new ArrayList<>(charts.names());
     names.add(DAILY);
@@ -142,12 +172,12 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   /**
-   * A name of a plan as a part of the name of a file; the number keeps names apart that look alike.
+   * The name of the chart of a plan without ending; the number keeps names apart that look alike.
    */
-  private static String slug(String name, int number) {
+  private static String chartName(String name, int number) {
     String plain =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     String shortened = plain.length() > 40 ? plain.substring(0, 40) : plain;
-    return (number + 1) + (shortened.isEmpty() ? "" : "-" + shortened);
+    return "mites-" + (number + 1) + (shortened.isEmpty() ? "" : "-" + shortened);
   }
 }

@@ -12,6 +12,7 @@ import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
@@ -55,12 +56,14 @@ final class TimingCommand implements Callable<Integer> {
 
   @Option(
       names = "--from",
+      converter = ToDate.class,
       paramLabel = "DATE",
       description = "First start date (default: first day of the scenario).")
   private LocalDate from;
 
   @Option(
       names = "--until",
+      converter = ToDate.class,
       paramLabel = "DATE",
       description =
           "Last start date (default: when the last winter bees emerge, or eight weeks after the first day).")
@@ -82,9 +85,10 @@ final class TimingCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Optional<Refusal> refusal = Refusal.of(scenario);
     if (refusal.isPresent()) {
-      return Refusals.print(refusal.get(), out);
+      return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
     List<Method> chosen = Methods.of(scenario, methods);
+    output.folder().ifPresent(folder -> TimingFiles.check(folder, output.svg()));
     StartMites mites = Mites.of(scenario);
     Timing timing = timing(scenario, mites, chosen);
     if (json.wanted()) {

@@ -36,6 +36,15 @@ public final class ScenarioOptions {
   }
 
   /**
+   * The file.
+   *
+   * @return its name as the user gave it
+   */
+  public Path file() {
+    return file;
+  }
+
+  /**
    * Reads the file.
    *
    * @return the scenario
@@ -93,7 +102,7 @@ public final class ScenarioOptions {
                         + name
                         + "'; this scenario has: "
                         + scenario.plans().stream()
-                            .map(Plan::name)
+                            .map(plan -> "'" + plan.name() + "'")
                             .collect(Collectors.joining(", "))));
   }
 }

@@ -124,6 +124,28 @@ public final class OutputFiles implements AutoCloseable {
     err.flush();
   }
 
+  /**
+   * Digests of the other files, to list them in one that is written last.
+   *
+   * @param lister name of the file in which they are listed
+   * @return digests by name, in the order in which the files were prepared
+   * @throws UncheckedIOException if a file cannot be read again
+   * @throws IllegalStateException if one of the others is not written yet
+   */
+  public Map<String, String> digestsFor(String lister) {
+    Map<String, String> digests = new LinkedHashMap<>();
+    for (String name : names) {
+      if (!name.equals(lister)) {
+        Path file = wants(name) ? written.get(name) : folder.path().resolve(name);
+        if (file == null) {
+          throw new IllegalStateException("file " + name + " is not written yet");
+        }
+        digests.put(name, Digests.of(file));
+      }
+    }
+    return digests;
+  }
+
   /** Removes what was written but not published, and the folders that were made for it. */
   @Override
   public void close() {

@@ -1,5 +1,6 @@
 package org.undercap.cli.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.undercap.cli.output.OutputFiles;
 
 /** Charts as files: one PNG a page, and one SVG a page if wanted. */
 public final class ChartFiles {
+  private static final String NAME_SPACE = "\\s+xmlns(:\\w+)?=\"[^\"]*\"";
   private final Map<String, ChartPage> pages = new LinkedHashMap<>();
   private final boolean svg;
 
@@ -67,5 +69,25 @@ public final class ChartFiles {
             files.bytes(name + ".svg", out -> out.write(ChartWriter.svg(page, "chart")));
           }
         });
+  }
+
+  /**
+   * Charts as SVG to stand inside a web page, which knows the name spaces by itself.
+   *
+   * @param charts charts by name
+   * @return their pages by name
+   */
+  static Map<String, List<String>> inside(Map<String, Chart> charts) {
+    Map<String, List<String>> inside = new LinkedHashMap<>();
+    charts.forEach(
+        (name, chart) -> {
+          List<String> svgs = new ArrayList<>();
+          for (ChartPage page : chart.pages()) {
+            byte[] svg = ChartWriter.svg(page, name + svgs.size());
+            svgs.add(new String(svg, StandardCharsets.UTF_8).replaceAll(NAME_SPACE, ""));
+          }
+          inside.put(name, svgs);
+        });
+    return inside;
   }
 }

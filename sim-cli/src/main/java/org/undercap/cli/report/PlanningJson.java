@@ -228,7 +228,7 @@ public final class PlanningJson {
   private static void cautions(JsonOutput json, Scenario scenario, List<Plan> plans) {
     json.list(
         "cautions",
-        ComparisonPage.cautions(scenario.withPlans(plans)),
+        Cautions.of(scenario, plans),
         (entry, caution) -> entry.text("title", caution.title()).text("text", caution.text()));
   }
 }

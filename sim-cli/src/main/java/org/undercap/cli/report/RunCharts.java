@@ -127,7 +127,8 @@ public final class RunCharts {
   }
 
   private String place() {
-    return scenario.name() + ", from " + day(scenario.start());
+    String stamp = scenario.study() ? ". " + Report.STUDY : "";
+    return scenario.name() + ", from " + day(scenario.start()) + stamp;
   }
 
   private PlanCourse course(CentralRun run) {

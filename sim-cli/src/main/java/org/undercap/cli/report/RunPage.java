@@ -38,7 +38,7 @@ public final class RunPage {
                     + " to "
                     + DAY.format(scenario.end()));
     if (scenario.study()) {
-      page.paragraph("STUDY RUN, NOT ADVICE");
+      page.paragraph(Report.STUDY.toUpperCase(Locale.ROOT));
     }
     for (CentralRun run : runs) {
       page.heading(run.plan().name());
@@ -52,8 +52,7 @@ public final class RunPage {
     page.paragraph(
         "One run with middle values; compare shows how far real colonies may scatter around it.");
     page.heading("Cautions");
-    ComparisonPage.cautions(scenario)
-        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    Cautions.of(scenario).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
 
@@ -76,11 +75,15 @@ public final class RunPage {
             whole(run.brood(day)),
             whole(run.at(DailyColumn.MITES_ON_BEES, day)),
             whole(run.mitesInCells(day)),
-            Numbers.fixed(run.mitesPer100Bees(day), 1),
-            Numbers.fixed(run.miteFall(day), 1));
+            fine(run.mitesPer100Bees(day)),
+            fine(run.miteFall(day)));
       }
     }
     return table;
+  }
+
+  private static String fine(double value) {
+    return value < 10 ? Numbers.fixed(value, 1) : Numbers.rounded(value, FIGURES);
   }
 
   private static String whole(double value) {

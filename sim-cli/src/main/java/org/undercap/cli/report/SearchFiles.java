@@ -15,6 +15,16 @@ public final class SearchFiles {
   private SearchFiles() {}
 
   /**
+   * Looks early, before the long run, whether the files can be written.
+   *
+   * @param folder where they will be written
+   * @throws org.undercap.cli.output.UsageException if files are there that must stay
+   */
+  public static void check(OutputFolder folder) {
+    folder.prepare(List.of(CSV, JSON, PAGE)).close();
+  }
+
+  /**
    * Writes all files, or none.
    *
    * @param result what a search found

@@ -38,7 +38,7 @@ public final class SearchPage {
   public String render() {
     TextPage page =
         new TextPage()
-            .title(scenario.name() + ": good schedules, from " + Ranges.day(scenario.start()));
+            .title(scenario.name() + ": good schedules, from " + DateWords.day(scenario.start()));
     if (scenario.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
@@ -75,7 +75,7 @@ public final class SearchPage {
         "The best of many is partly the luckiest: expect a little less than it promises. Hold the"
             + " ones you like against each other with undercap compare.");
     page.heading("Cautions");
-    ComparisonPage.cautions(scenario.withPlans(PlanningJson.plans(result)))
+    Cautions.of(scenario, PlanningJson.plans(result))
         .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
@@ -98,9 +98,9 @@ public final class SearchPage {
     return "Least harm to the winter bees: "
         + best.schedule().plan().name()
         + ". Parasitised winter brood: "
-        + Ranges.percent(best.outcomes(), Ranking.HARM)
+        + Figures.percent(best.outcomes(), Ranking.HARM)
         + "; without treatment "
-        + Ranges.percent(result.untreated(), Ranking.HARM)
+        + Figures.percent(result.untreated(), Ranking.HARM)
         + "."
         + simpler(best);
   }
@@ -117,11 +117,11 @@ public final class SearchPage {
                 " Nearly the same for the winter bees with less work: "
                     + tried.schedule().plan().name()
                     + "; it leaves "
-                    + Ranges.number(tried.outcomes(), result.scope().mitesLeft())
+                    + Figures.number(tried.outcomes(), result.scope().mitesLeft())
                     + " mites on "
-                    + Ranges.shortDay(result.scope().mitesLeftOn())
+                    + DateWords.brief(result.scope().mitesLeftOn())
                     + ", against "
-                    + Ranges.number(best.outcomes(), result.scope().mitesLeft())
+                    + Figures.number(best.outcomes(), result.scope().mitesLeft())
                     + ".")
         .orElse("");
   }
@@ -132,7 +132,7 @@ public final class SearchPage {
         new TextTable()
             .text("schedule")
             .number("parasitised\nwinter brood")
-            .number("mites left\n" + Ranges.shortDay(result.scope().mitesLeftOn()));
+            .number("mites left\n" + DateWords.brief(result.scope().mitesLeftOn()));
     if (money) {
       table.number("cost");
     }
@@ -143,8 +143,8 @@ public final class SearchPage {
           new ArrayList<>(
               List.of(
                   tried.schedule().plan().name(),
-                  Ranges.percent(tried.outcomes(), Ranking.HARM),
-                  Ranges.number(tried.outcomes(), result.scope().mitesLeft())));
+                  Figures.percent(tried.outcomes(), Ranking.HARM),
+                  Figures.number(tried.outcomes(), result.scope().mitesLeft())));
       if (money) {
         cells.add(Numbers.rounded(tried.cost().orElseThrow(), 2));
       }

@@ -21,6 +21,7 @@ import org.undercap.scenario.Scenario;
 
 /** The files about start dates: chart, tables, one JSON document and the page as text. */
 public final class TimingFiles {
+  private static final String CHART = "waiting";
   private static final String STARTS = "starts.csv";
   private static final String BROODLESS = "broodless.csv";
   private static final String JSON = "timing.json";
@@ -41,7 +42,22 @@ public final class TimingFiles {
   public TimingFiles(Timing timing, ChartStyle style, boolean svg) {
     this.timing = timing;
     charts = new ChartFiles(svg);
-    charts.add("waiting", chart(style));
+    charts.add(CHART, chart(style));
+  }
+
+  /**
+   * Looks early, before the long run, whether the files can be written.
+   *
+   * @param folder where they will be written
+   * @param svg whether the chart will be written as SVG too
+   * @throws org.undercap.cli.output.UsageException if files are there that must stay
+   */
+  public static void check(OutputFolder folder, boolean svg) {
+    List<String> names = new ArrayList<>(List.of(CHART + ".png", STARTS, BROODLESS, JSON, PAGE));
+    if (svg) {
+      names.add(CHART + ".svg");
+    }
+    folder.prepare(names).close();
   }
 
   /**
@@ -66,7 +82,7 @@ public final class TimingFiles {
   private WaitingChart chart(ChartStyle style) {
     Scenario scenario = timing.scope().scenario();
     Outcome left = timing.scope().mitesLeft();
-    String day = Ranges.shortDay(timing.scope().mitesLeftOn());
+    String day = DateWords.brief(timing.scope().mitesLeftOn());
     String finding = TimingPage.answer(leading()).replaceAll("\\.$", "");
     String alternative =
         "Two panels with the start of the treatment across: parasitised winter brood on the left,"
@@ -77,7 +93,7 @@ public final class TimingFiles {
     ChartText text =
         new ChartText(
             "The cost of waiting",
-            scenario.name() + ", from " + Ranges.day(scenario.start()) + ".",
+            scenario.name() + ", from " + DateWords.day(scenario.start()) + ".",
             finding,
             LIMIT,
             alternative);

@@ -38,7 +38,7 @@ public final class TimingPage {
   public String render() {
     TextPage page =
         new TextPage()
-            .title(scenario.name() + ": when to treat, from " + Ranges.day(scenario.start()));
+            .title(scenario.name() + ": when to treat, from " + DateWords.day(scenario.start()));
     if (scenario.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
@@ -46,13 +46,13 @@ public final class TimingPage {
     page.item(broodless());
     page.paragraph(
         "About "
-            + Ranges.plain(timing.mites())
+            + Figures.plain(timing.mites())
             + " mites in the colony on the first day. Each figure below is the middle of "
             + timing.settings().members()
             + " runs; in brackets the range of 8 in 10. Winter bees: those that emerge from "
-            + Ranges.day(timing.scope().dates().winterBeesFrom())
+            + DateWords.day(timing.scope().dates().winterBeesFrom())
             + " to "
-            + Ranges.day(timing.scope().dates().winterBeesUntil())
+            + DateWords.day(timing.scope().dates().winterBeesUntil())
             + ".");
     for (CourseTiming course : timing.courses()) {
       page.heading(course.words()).table(table(course));
@@ -61,12 +61,12 @@ public final class TimingPage {
         "\"Within limits\" is the share of the days on which it acts that are expected to be neither"
             + " too cold nor too hot for it (common practice, no source). In time is a start that"
             + " parasitises at most "
-            + Ranges.plain(100 * timing.inTime().tolerance())
+            + Figures.plain(100 * timing.inTime().tolerance())
             + " percentage points more of the winter brood than the best one, and keeps at least "
-            + Ranges.plain(100 * timing.inTime().kept())
+            + Figures.plain(100 * timing.inTime().kept())
             + " % of what that gains (assumptions).");
     page.heading("Cautions");
-    ComparisonPage.cautions(scenario.withPlans(timing.plans()))
+    Cautions.of(scenario, timing.plans())
         .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
@@ -92,16 +92,16 @@ public final class TimingPage {
           + ": no start date here helps the winter bees by more than anyone could see.";
     }
     LastStart last = course.last().get();
-    String least = "harms the winter bees least from " + Ranges.shortDay(best.date());
+    String least = "harms the winter bees least from " + DateWords.brief(best.date());
     boolean waiting = last.date().isAfter(best.date());
     return course.words()
         + ": "
         + least
         + (waiting
             ? "; still in time on "
-                + Ranges.shortDay(last.date())
-                + " (in "
-                + Ranges.ofTen(last.chance())
+                + DateWords.brief(last.date())
+                + " ("
+                + Figures.runs(last.chance())
                 + ")"
             : "; any later start that was tried costs winter bees")
         + ".";
@@ -115,22 +115,23 @@ public final class TimingPage {
   String broodless() {
     BroodlessTime time = timing.broodless();
     if (time.best().isEmpty()) {
-      return "Winter treatment with oxalic acid: brood is never gone here for sure; at best "
-          + Ranges.ofTen(time.bestChance())
-          + " have none. Look into the hive.";
+      return "Winter treatment with oxalic acid: no day on which brood is likely to be gone; on the"
+          + " best one there is none "
+          + Figures.runs(time.bestChance())
+          + ". Look into the hive.";
     }
     LocalDate best = time.best().get();
     PlanStep.Application dribble =
         new PlanStep.Application(best, MethodCatalogue.shipped().get(OXALIC), 1);
     double mild = new RuledOut(scenario).shareInBand(dribble);
     return "Winter treatment with oxalic acid: best from about "
-        + Ranges.shortDay(best)
-        + ", when "
-        + Ranges.ofTen(time.chances().get((int) (best.toEpochDay() - time.from().toEpochDay())))
-        + " have no brood; brood is likely to be gone from "
-        + Ranges.shortDay(time.first().orElseThrow())
+        + DateWords.brief(best)
+        + ", when there is no brood "
+        + Figures.runs(time.chanceOn(best))
+        + "; brood is likely to be gone from "
+        + DateWords.brief(time.first().orElseThrow())
         + " to "
-        + Ranges.shortDay(time.last().orElseThrow())
+        + DateWords.brief(time.last().orElseThrow())
         + ". Days then are warm enough for it "
         + Math.round(10 * mild)
         + " times in 10. Look into the hive before you treat.";
@@ -141,22 +142,22 @@ public final class TimingPage {
         new TextTable()
             .name("start")
             .number(brood())
-            .number("mites left\n" + Ranges.shortDay(timing.scope().mitesLeftOn()))
+            .number("mites left\n" + DateWords.brief(timing.scope().mitesLeftOn()))
             .number("within\nlimits")
             .text("");
     for (int i = 0; i < course.starts().size(); i++) {
       StartOutcome start = course.starts().get(i);
       table.row(
-          Ranges.shortDay(start.date()),
-          Ranges.percent(start.outcomes(), Ranking.HARM),
-          Ranges.number(start.outcomes(), timing.scope().mitesLeft()),
+          DateWords.brief(start.date()),
+          Figures.percent(start.outcomes(), Ranking.HARM),
+          Figures.number(start.outcomes(), timing.scope().mitesLeft()),
           Math.round(100 * start.shareInBand()) + " %",
           remark(course, i));
     }
     table.row(
         "never",
-        Ranges.percent(timing.untreated(), Ranking.HARM),
-        Ranges.number(timing.untreated(), timing.scope().mitesLeft()),
+        Figures.percent(timing.untreated(), Ranking.HARM),
+        Figures.number(timing.untreated(), timing.scope().mitesLeft()),
         "",
         "no treatment");
     return table;

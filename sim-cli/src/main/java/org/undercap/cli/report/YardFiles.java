@@ -16,6 +16,16 @@ public final class YardFiles {
   private YardFiles() {}
 
   /**
+   * Looks early, before the long run, whether the files can be written.
+   *
+   * @param folder where they will be written
+   * @throws org.undercap.cli.output.UsageException if files are there that must stay
+   */
+  public static void check(OutputFolder folder) {
+    folder.prepare(List.of(COLONIES, PLANS, JSON, PAGE)).close();
+  }
+
+  /**
    * Writes all files, or none.
    *
    * @param yard the yard

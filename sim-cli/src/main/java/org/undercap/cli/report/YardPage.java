@@ -43,7 +43,7 @@ public final class YardPage {
                     + yard.colonies().size()
                     + (yard.colonies().size() == 1 ? " colony" : " colonies")
                     + " on "
-                    + Ranges.day(site.start()));
+                    + DateWords.day(site.start()));
     if (site.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
@@ -62,8 +62,7 @@ public final class YardPage {
               + " colonies for which no other plan here is better by more than anyone could see.");
     }
     page.heading("Cautions");
-    ComparisonPage.cautions(site)
-        .forEach(caution -> page.item(caution.title() + ": " + caution.text()));
+    Cautions.of(site).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
 
@@ -77,7 +76,7 @@ public final class YardPage {
     return "\""
         + best.plan().name()
         + "\" protects the winter bees of this yard best: "
-        + Ranges.percent(best.meanHarm(), best.low(), best.high())
+        + Figures.percent(best.meanHarm(), best.low(), best.high())
         + " of the winter brood is parasitised, in the mean of all colonies.";
   }
 
@@ -86,7 +85,7 @@ public final class YardPage {
         together.aboveForSure()
             + (together.aboveForSure() == 1 ? " colony is" : " colonies are")
             + " above "
-            + Ranges.plain(together.limit())
+            + Figures.plain(together.limit())
             + " mites per 100 bees, "
             + together.perhapsAbove()
             + " more may be. ";
@@ -96,7 +95,7 @@ public final class YardPage {
             + " % of the mites. ";
     String arrive =
         "Mites that arrive from other colonies make "
-            + Ranges.plain(100 * together.harmByArrivals())
+            + Figures.plain(100 * together.harmByArrivals())
             + " percentage points of the harm under this plan. ";
     String limits =
         "How many mites pass between the hives of one yard was not modelled; bees that drift and rob"
@@ -104,7 +103,7 @@ public final class YardPage {
     return switch (together.advice()) {
       case NONE_NOW ->
           "No colony reaches "
-              + Ranges.plain(together.limit())
+              + Figures.plain(together.limit())
               + " mites per 100 bees: nothing must be done today. Count all of them again in three"
               + " to four weeks.";
       case ALL_ON_ONE_DAY ->
@@ -144,7 +143,7 @@ public final class YardPage {
 
   private static String estimate(MiteDistribution values) {
     Interval range = values.interval(YardColony.RANGE);
-    return Ranges.number(values.median(), range.low(), range.high());
+    return Figures.number(values.median(), range.low(), range.high());
   }
 
   /** What to look at in a row, in words. */
@@ -175,8 +174,8 @@ public final class YardPage {
     for (YardPlan plan : yard.plans()) {
       table.row(
           plan.plan().name(),
-          Ranges.percent(plan.meanHarm(), plan.low(), plan.high()),
-          Ranges.plain(plan.meanMitesLeft()),
+          Figures.percent(plan.meanHarm(), plan.low(), plan.high()),
+          Figures.plain(plan.meanMitesLeft()),
           Integer.toString(plan.bestFor()),
           plan.ruledOut().isEmpty() ? "" : "no: " + String.join("; ", plan.ruledOut()));
     }

@@ -81,7 +81,6 @@ class WaitingChartTest {
     assertThrows(IllegalArgumentException.class, () -> chart(ChartStyle.A4, List.of()));
     assertThrows(IllegalArgumentException.class, () -> new WaitingLine("none", List.of()));
     assertThrows(IllegalArgumentException.class, () -> new WaitingLine.Spread(2, 1, 3));
-    assertThrows(
-        IllegalArgumentException.class, () -> new WaitingLine.Spread(0, Double.NaN, 3));
+    assertThrows(IllegalArgumentException.class, () -> new WaitingLine.Spread(0, Double.NaN, 3));
   }
 }

@@ -117,7 +117,8 @@ class PlanningCommandsTest {
     List<String> starts = Files.readAllLines(out.resolve("starts.csv"));
     assertTrue(starts.get(0).startsWith("method,times,every_days,start,share_within_limits"));
     assertEquals(8, starts.size(), "a header, six dates and a row without treatment");
-    assertTrue(Files.readString(out.resolve("broodless.csv")).startsWith("date,broodless_fraction"));
+    assertTrue(
+        Files.readString(out.resolve("broodless.csv")).startsWith("date,broodless_fraction"));
     assertTrue(Files.size(out.resolve("waiting.png")) > 5000);
     String svg = Files.readString(out.resolve("waiting.svg"));
     assertTrue(svg.contains("Two panels with the start of the treatment across"), "alternative");
@@ -128,7 +129,8 @@ class PlanningCommandsTest {
   void timingRefusesWrongDatesAndNames() {
     CliRun early = timing("--from", "2026-01-01");
     assertEquals(2, early.exitCode());
-    assertTrue(early.err().contains("2026-01-01 to 2026-10-17 must lie in 2026-08-08"), early.err());
+    assertTrue(
+        early.err().contains("2026-01-01 to 2026-10-17 must lie in 2026-08-08"), early.err());
     CliRun mistyped = timing("--method", "thymol-gle");
     assertEquals(2, mistyped.exitCode());
     assertTrue(mistyped.err().contains("thymol-gel"), mistyped.err());
@@ -161,8 +163,7 @@ class PlanningCommandsTest {
 
   @Test
   void planWeighsCostsIfAllAreKnown() throws IOException {
-    scenario =
-        write("cost.yaml", SCENARIO + "allowed: [formic-pads]\ncosts: {formic-pads: 6.5}\n");
+    scenario = write("cost.yaml", SCENARIO + "allowed: [formic-pads]\ncosts: {formic-pads: 6.5}\n");
     CliRun run = plan();
     assertTrue(run.out().contains("cost"), run.out());
     assertFalse(run.out().contains("Cost was not weighed"), run.out());
@@ -212,7 +213,7 @@ class PlanningCommandsTest {
     scenario = write("few.yaml", SCENARIO.replace("9 frames", "2000 bees"));
     for (CliRun run : List.of(timing(), plan(), apiary(write("colonies.csv", TABLE)))) {
       assertEquals(4, run.exitCode(), run.err());
-      assertTrue(run.out().startsWith("No advice. "), run.out());
+      assertTrue(run.out().contains("No advice"), run.out());
     }
   }
 

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -66,6 +68,7 @@ public final class ScenarioReader {
   private static final int LONGEST_ABOUT = 4_000;
 
   private final Problems problems = new Problems();
+  private final List<Path> named = new ArrayList<>();
   private final Optional<Path> file;
   private final FieldReader.KeyListener listener;
 
@@ -82,6 +85,21 @@ public final class ScenarioReader {
    */
   public static Reading<Scenario> read(Path file) {
     return read(file, (path, key) -> {});
+  }
+
+  /**
+   * The files of which a scenario consists, so that they can be kept or checked together.
+   *
+   * @param file the scenario file
+   * @return the file itself, then those that it names and that could be looked for
+   */
+  public static List<Path> filesOf(Path file) {
+    ScenarioReader reader = new ScenarioReader(Optional.of(file), (path, key) -> {});
+    String name = file.toString();
+    reader.scenario(name, new FileText(name, LARGEST, reader.problems).read(file));
+    List<Path> files = new ArrayList<>(List.of(file));
+    files.addAll(reader.named);
+    return List.copyOf(files);
   }
 
   /** Reads a scenario file and tells which keys are accepted where. */
@@ -214,7 +232,9 @@ public final class ScenarioReader {
           Quantities.quote(text) + " cannot be looked for",
           "name a file beside the scenario file, as in saltmere.csv");
     }
-    return TemperatureFile.read(file.get().resolveSibling(relative), problems)
+    Path beside = file.get().resolveSibling(relative);
+    named.add(beside);
+    return TemperatureFile.read(beside, problems)
         .orElseThrow(() -> new BadValueException(Quantities.quote(text) + " cannot be used", ""));
   }
 }

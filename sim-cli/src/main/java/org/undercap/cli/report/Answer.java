@@ -1,0 +1,87 @@
+package org.undercap.cli.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.undercap.advice.Advice;
+import org.undercap.comparison.Comparison;
+import org.undercap.ensemble.PlanResult;
+import org.undercap.ensemble.StartMites;
+import org.undercap.monitoring.MiteEstimate;
+import org.undercap.monitoring.MitePosterior;
+import org.undercap.scenario.Scenario;
+
+/**
+ * All that an answer is made of.
+ *
+ * @param advice what to do
+ * @param mites the mites at the begin
+ * @param estimate what the counts say about them; empty if the user gave the number
+ */
+public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> estimate) {
+  /**
+   * Makes an answer, with the estimate that people are told.
+   *
+   * @param advice what to do
+   * @param mites the mites at the begin
+   * @return the answer
+   */
+  public static Answer of(Advice advice, StartMites mites) {
+    return new Answer(advice, mites, mites.posterior().map(MitePosterior::estimate));
+  }
+
+  Scenario scenario() {
+    return comparison().scenario();
+  }
+
+  Comparison comparison() {
+    return advice.comparison();
+  }
+
+  PlanResult result(int place) {
+    return comparison().results().get(place);
+  }
+
+  /** The plan to take. */
+  PlanResult chosen() {
+    return result(advice.chosen());
+  }
+
+  /** Name of a plan in quotation marks, unless it is doing nothing. */
+  String name(int place) {
+    String name = result(place).plan().name();
+    return result(place).plan().steps().isEmpty() ? "doing nothing" : "\"" + name + "\"";
+  }
+
+  /** Place of the plan of doing nothing. */
+  int nothing() {
+    List<PlanResult> results = comparison().results();
+    for (int place = 0; place < results.size(); place++) {
+      if (results.get(place).plan().steps().isEmpty()) {
+        return place;
+      }
+    }
+    throw new IllegalStateException("a scenario always has the plan of doing nothing");
+  }
+
+  /** Places of all plans in the order of a table: the possible ones first, the best on top. */
+  List<Integer> places() {
+    List<Integer> places = new ArrayList<>(advice.order());
+    comparison().ranking().stream().filter(p -> !places.contains(p)).forEach(places::add);
+    return List.copyOf(places);
+  }
+
+  /** What to do on which day under the chosen plan, and when to count again, by date. */
+  List<PlanDate> dates() {
+    List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
+    advice
+        .followup()
+        .ifPresent(
+            followup ->
+                dates.add(
+                    new PlanDate(followup.date(), PlanDate.Kind.COUNT, RecountWords.of(followup))));
+    dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
+    return List.copyOf(dates);
+  }
+}

@@ -1,0 +1,123 @@
+package org.undercap.cli.report;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.undercap.cli.chart.Chart;
+import org.undercap.cli.chart.ChartStyle;
+import org.undercap.cli.chart.InfestationChart;
+import org.undercap.cli.output.OutputFiles;
+import org.undercap.cli.output.OutputFolder;
+import org.undercap.comparison.CentralRun;
+import org.undercap.comparison.Comparison;
+
+/**
+ * The files of an answer: pages for people, a calendar, a sheet for records, charts, and tables and
+ * documents for programs.
+ */
+public final class AnswerFiles {
+  /** The page to open first. */
+  public static final String PAGE = "answer.html";
+
+  /** The same page for places that show Markdown. */
+  public static final String MARKDOWN = "answer.md";
+
+  private static final String CALENDAR = "calendar.ics";
+  private static final String SHEET = "record-sheet.html";
+  private static final String OUTCOMES = "outcomes.csv";
+  private static final String CURVES = "curves.csv";
+  private static final String JSON = "comparison.json";
+  private static final String MANIFEST = "manifest.json";
+
+  /** As wide as a page and low, so that the whole answer fits on one. */
+  private static final ChartStyle ON_THE_PAGE =
+      new ChartStyle("answer page", 500, 235, 728, 10, 12, 2, 1, 150);
+
+  private final Answer answer;
+  private final InputFiles inputs;
+  private final ChartFiles charts;
+  private final Map<String, Chart> inside = new LinkedHashMap<>();
+
+  /**
+   * The files of an answer.
+   *
+   * @param answer the answer
+   * @param inputs the files that it was made from
+   * @param style paper or slide, for the charts that are files of their own
+   * @param svg whether to write each of them as SVG too
+   */
+  public AnswerFiles(Answer answer, InputFiles inputs, ChartStyle style, boolean svg) {
+    this.answer = answer;
+    this.inputs = inputs;
+    charts = new ChartFiles(svg);
+    charts.add(AnswerWords.PLANS_CHART, plans(style));
+    charts.add(AnswerWords.REASON_CHART, infestation(style));
+    inside.put(AnswerWords.REASON_CHART, infestation(ON_THE_PAGE));
+    inside.put(AnswerWords.PLANS_CHART, plans(ChartStyle.A4));
+  }
+
+  private Chart plans(ChartStyle style) {
+    Comparison comparison = answer.comparison();
+    List<CentralRun> ranked = answer.places().stream().map(comparison.runs()::get).toList();
+    return new RunCharts(comparison.scenario(), style).plans(ranked, ChartWords.plans(answer));
+  }
+
+  private InfestationChart infestation(ChartStyle style) {
+    Comparison comparison = answer.comparison();
+    return new RunCharts(comparison.scenario(), style)
+        .infestation(comparison.runs(), ChartWords.infestation(answer));
+  }
+
+  private List<String> names() {
+    List<String> names = new ArrayList<>(List.of(PAGE, MARKDOWN, CALENDAR, SHEET));
+    names.addAll(charts.names());
+    names.addAll(List.of(OUTCOMES, CURVES, JSON, MANIFEST));
+    return names;
+  }
+
+  /**
+   * Looks early, before the long run, whether the files can be written. Second pages of charts,
+   * which many plans make, are not known yet.
+   *
+   * @param folder where they will be written
+   * @param svg whether each chart will be written as SVG too
+   * @throws org.undercap.cli.output.UsageException if files are there that must stay
+   */
+  public static void check(OutputFolder folder, boolean svg) {
+    List<String> names =
+        new ArrayList<>(List.of(PAGE, MARKDOWN, CALENDAR, SHEET, OUTCOMES, CURVES, JSON, MANIFEST));
+    for (String chart : List.of(AnswerWords.PLANS_CHART, AnswerWords.REASON_CHART)) {
+      names.add(chart + ".png");
+      if (svg) {
+        names.add(chart + ".svg");
+      }
+    }
+    folder.prepare(names).close();
+  }
+
+  /**
+   * Writes all files, or none.
+   *
+   * @param folder where to write
+   * @param err told which files were written
+   */
+  public void write(OutputFolder folder, PrintWriter err) {
+    Report report = AnswerWords.report(answer);
+    Comparison comparison = answer.comparison();
+    try (OutputFiles files = folder.prepare(names())) {
+      files.text(PAGE, out -> out.write(ReportHtml.of(report, ChartFiles.inside(inside))));
+      files.text(MARKDOWN, out -> out.write(ReportMarkdown.of(report, charts.names())));
+      files.text(CALENDAR, out -> out.write(AnswerCalendar.of(answer, inputs.digest())));
+      files.text(SHEET, out -> out.write(RecordSheet.of(answer).html()));
+      charts.write(files);
+      files.text(OUTCOMES, out -> OutcomesCsv.write(out, comparison));
+      files.text(CURVES, out -> DailyCsv.curves(out, comparison));
+      files.text(JSON, out -> AnswerJson.write(out, answer));
+      files.text(
+          MANIFEST, out -> Manifest.write(out, comparison, inputs, files.digestsFor(MANIFEST)));
+      files.publish(err);
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.undercap.cli.report;
+
+import java.util.List;
+import org.undercap.cli.report.Report.Term;
+
+/** What every report says: the limits of the model, and the words of the trade. */
+final class Glossary {
+  static final List<String> LIMITS =
+      List.of(
+          "It follows one average colony that fits the facts. Real colonies scatter more widely than any range here.",
+          "Viruses, food, failing queens, robbing and other diseases are not in it. Whether a colony lives is not forecast.",
+          "It counts in averages; below about ten mites chance decides.",
+          "It was tested against published measurements of European bees in temperate and warm-temperate places only; where it misses them, the README of the project says so.",
+          "Mites arriving from other colonies are guessed from their neighbourhood, and nobody can know the weather to come.",
+          "It knows no label, no law and no price but those that you gave.");
+
+  static final List<Term> TERMS =
+      List.of(
+          new Term("parasitised", "with at least one mite in the cell while the bee grows up."),
+          new Term(
+              "weakened bee",
+              "a worker that was parasitised: it lives shorter and does not become a good winter bee."),
+          new Term("phoretic mite", "a mite on an adult bee, where most treatments reach it."),
+          new Term(
+              "sealed brood, under the cappings",
+              "brood in closed cells, where mites breed and most treatments do not reach."),
+          new Term("winter bees", "the workers reared late in the season that live until spring."),
+          new Term(
+              "late brood",
+              "the brood that emerges when the time of winter bees is nearly over or past."),
+          new Term("wash", "mites shaken off a sample of bees in alcohol or soap, and counted."),
+          new Term(
+              "efficacy",
+              "share of the mites that a treatment kills; it must be said of which mites."),
+          new Term("limit", "mites on 100 bees at which a keeper wants to act."),
+          new Term("run", "the colony simulated once, with its own draw of all that nobody knows."),
+          new Term(
+              "middle and range of 8 in 10",
+              "half of the runs lie above the middle; one in ten lies below the range, one in ten above."));
+
+  private Glossary() {}
+}

@@ -1,0 +1,250 @@
+package org.undercap.cli.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.undercap.cli.output.Numbers;
+import org.undercap.cli.report.Report.Block;
+import org.undercap.cli.report.Report.Column;
+import org.undercap.cli.report.Report.Grid;
+import org.undercap.cli.report.Report.Paragraph;
+import org.undercap.cli.report.Report.Subheading;
+import org.undercap.cli.report.Report.Term;
+import org.undercap.cli.report.Report.Terms;
+import org.undercap.comparison.Comparison;
+import org.undercap.comparison.CourseEfficacy;
+import org.undercap.ensemble.Outcome;
+import org.undercap.ensemble.OutcomeTable;
+import org.undercap.ensemble.PlanResult;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
+
+/** All plans held against each other in tables, the best first. */
+final class PlanTables {
+  /** Mites on 100 bees on each of the count dates. */
+  static final List<Outcome> COUNTS =
+      List.of(
+          Outcome.MITES_PER_100_FIRST, Outcome.MITES_PER_100_SECOND, Outcome.MITES_PER_100_LAST);
+
+  private final Answer answer;
+  private final Comparison comparison;
+  private final List<Integer> places;
+
+  PlanTables(Answer answer) {
+    this.answer = answer;
+    comparison = answer.comparison();
+    places = answer.places();
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Terms(
+            places.stream()
+                .map(place -> answer.result(place).plan())
+                .map(plan -> new Term(plan.name(), what(plan)))
+                .toList()));
+    blocks.add(
+        new Paragraph(
+            "Each figure is the middle of "
+                + comparison.settings().members()
+                + " runs that differ in what nobody knows (mites, bees, weather, mites arriving,"
+                + " strength of the treatment); in brackets the range of 8 in 10 of them."));
+    blocks.add(new Subheading("Winter bees"));
+    blocks.add(harm());
+    blocks.add(new Paragraph(harmNote()));
+    blocks.add(new Subheading("Mites"));
+    blocks.add(mites());
+    blocks.add(
+        new Paragraph(
+            "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. The limit is "
+                + Figures.plain(SureWords.limit(answer.scenario()))
+                + " mites on 100 bees."));
+    blocks.add(new Subheading("Work and money"));
+    blocks.add(effort());
+    efficacy(blocks);
+    return blocks;
+  }
+
+  private static String what(Plan plan) {
+    return PlanWords.capital(new PlanWords(plan).phrase()) + ".";
+  }
+
+  private Grid grid(
+      String caption, Map<Column, Function<PlanResult, String>> cells, List<Column> order) {
+    List<Column> columns = new ArrayList<>(List.of(Column.words("plan, best first")));
+    columns.addAll(order);
+    List<List<String>> rows = new ArrayList<>();
+    for (int place : places) {
+      PlanResult result = answer.result(place);
+      List<String> row = new ArrayList<>(List.of(label(place)));
+      order.forEach(column -> row.add(cells.get(column).apply(result)));
+      rows.add(row);
+    }
+    return new Grid(caption, columns, rows);
+  }
+
+  private String label(int place) {
+    return answer.result(place).plan().name()
+        + (answer.advice().ruledOut().get(place).isEmpty() ? "" : " (ruled out)");
+  }
+
+  private Grid harm() {
+    Cells cells = new Cells();
+    cells.add(
+        SureWords.harmed(comparison) + " parasitised",
+        r -> Figures.percent(r, Outcome.WINTER_BROOD_PARASITISED));
+    if (comparison.tells(Outcome.WEAKENED_AT_MIDWINTER)) {
+      cells.add(
+          "weakened bees at midwinter", r -> Figures.percent(r, Outcome.WEAKENED_AT_MIDWINTER));
+    }
+    if (comparison.tells(Outcome.BEES_AFTER_WINTER)) {
+      cells.add("bees at winter's end", r -> Figures.number(r, Outcome.BEES_AFTER_WINTER));
+    }
+    return cells.grid("What becomes of the winter bees under each plan");
+  }
+
+  private String harmNote() {
+    String brood =
+        "Counted is the brood that emerges from "
+            + DateWords.day(comparison.dates().winterBeesFrom())
+            + " to "
+            + DateWords.day(comparison.dates().winterBeesUntil())
+            + ".";
+    String ends =
+        comparison.tells(Outcome.BEES_AFTER_WINTER)
+            ? ""
+            : " The run ends before the end of winter, so bees at winter's end are not told.";
+    return brood + ends;
+  }
+
+  private Grid mites() {
+    Cells cells = new Cells();
+    List<LocalDate> dates = comparison.dates().countDates();
+    for (int i = 0; i < dates.size(); i++) {
+      Outcome count = COUNTS.get(i);
+      cells.add("on 100 bees " + DateWords.brief(dates.get(i)), r -> Figures.number(r, count));
+    }
+    cells.add("days above the limit", r -> Figures.range(daysAbove(r.outcomes())));
+    if (comparison.tells(Outcome.MITES_AT_MIDWINTER)) {
+      cells.add("all mites at midwinter", r -> Figures.number(r, Outcome.MITES_AT_MIDWINTER));
+    }
+    return cells.grid("Mites under each plan");
+  }
+
+  private static double[] daysAbove(OutcomeTable outcomes) {
+    double[] before = outcomes.of(Outcome.DAYS_ABOVE_BEFORE_MIDWINTER);
+    double[] after = outcomes.of(Outcome.DAYS_ABOVE_AFTER_MIDWINTER);
+    return IntStream.range(0, before.length)
+        .mapToDouble(i -> Math.rint(before[i] + after[i]))
+        .toArray();
+  }
+
+  private Grid effort() {
+    Cells cells = new Cells();
+    cells.add("minutes", r -> Figures.whole(minutes(r.plan())));
+    cells.add("cost", r -> cost(r.plan()));
+    cells.addWords("what rules it out", r -> ruledOut(r.plan()));
+    return cells.grid("What each plan takes, for one colony");
+  }
+
+  private String ruledOut(Plan plan) {
+    for (int place : places) {
+      if (answer.result(place).plan().equals(plan)) {
+        List<String> reasons = answer.advice().ruledOut().get(place);
+        return reasons.isEmpty() ? "nothing" : DateWords.said(String.join("; ", reasons));
+      }
+    }
+    throw new IllegalArgumentException("no plan " + plan.name());
+  }
+
+  /** Keeper's time for the treatments of a plan (minutes). */
+  static double minutes(Plan plan) {
+    return applications(plan).stream().mapToDouble(a -> a.method().minutes()).sum();
+  }
+
+  /** Money for the treatments of a plan, if the user named the cost of all of them. */
+  static OptionalDouble cost(Scenario scenario, Plan plan) {
+    Map<String, Double> costs = scenario.keeper().costs();
+    List<PlanStep.Application> applications = applications(plan);
+    return applications.stream().allMatch(a -> costs.containsKey(a.method().id()))
+        ? OptionalDouble.of(
+            applications.stream().mapToDouble(a -> costs.get(a.method().id())).sum())
+        : OptionalDouble.empty();
+  }
+
+  private String cost(Plan plan) {
+    OptionalDouble cost = cost(answer.scenario(), plan);
+    return cost.isPresent() ? Numbers.exact(cost.getAsDouble()) : "not given";
+  }
+
+  private static List<PlanStep.Application> applications(Plan plan) {
+    return plan.steps().stream()
+        .filter(step -> step instanceof PlanStep.Application)
+        .map(step -> (PlanStep.Application) step)
+        .toList();
+  }
+
+  private void efficacy(List<Block> blocks) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int place : places) {
+      for (CourseEfficacy course :
+          CourseEfficacy.of(comparison.runs().get(place), answer.scenario())) {
+        rows.add(
+            List.of(
+                answer.result(place).plan().name(),
+                course.name() + " " + PlanWords.times(course.applications().size()),
+                DateWords.brief(course.from()) + " to " + DateWords.brief(course.until()),
+                Numbers.percent(course.onBees()),
+                Numbers.percent(course.ofAll())));
+      }
+    }
+    if (!rows.isEmpty()) {
+      blocks.add(new Subheading("What the treatments kill"));
+      blocks.add(
+          new Grid(
+              "Two figures of efficacy for each treatment",
+              List.of(
+                  Column.words("plan"),
+                  Column.words("treatment"),
+                  Column.words("acts"),
+                  Column.numbers("of the mites on bees"),
+                  Column.numbers("of all mites in the colony")),
+              rows));
+      blocks.add(
+          new Paragraph(
+              "The first figure is for mites that sit on the bees all that time. The second counts"
+                  + " all mites that were in the colony, arrived or were born meanwhile, those under"
+                  + " the cappings too. Both are of the run with middle values."));
+    }
+  }
+
+  /** The columns of a table with what stands in them. */
+  private final class Cells {
+    private final List<Column> order = new ArrayList<>();
+    private final Map<Column, Function<PlanResult, String>> cells = new HashMap<>();
+
+    void add(String heading, Function<PlanResult, String> cell) {
+      put(Column.numbers(heading), cell);
+    }
+
+    void addWords(String heading, Function<PlanResult, String> cell) {
+      put(Column.words(heading), cell);
+    }
+
+    private void put(Column column, Function<PlanResult, String> cell) {
+      order.add(column);
+      cells.put(column, cell);
+    }
+
+    Grid grid(String caption) {
+      return PlanTables.this.grid(caption, cells, order);
+    }
+  }
+}
