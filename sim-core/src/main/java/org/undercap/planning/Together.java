@@ -10,8 +10,8 @@ package org.undercap.planning;
  * @param limit the limit (mites per 100 bees)
  * @param shareInWorstThird share of all mites of the yard that the worst third of the colonies
  *     holds (fraction)
- * @param harmByArrivals how much of the mean harm under the best plan comes from mites that arrive
- *     from other colonies (fraction)
+ * @param harmByArrivals how much of the mean harm comes from mites that arrive from other colonies,
+ *     under the best plan or without treatment, whichever is more (fraction)
  */
 public record Together(
     Advice advice,

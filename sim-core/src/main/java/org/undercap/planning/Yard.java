@@ -14,6 +14,7 @@ import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.Quantiles;
 import org.undercap.ensemble.Trials;
 import org.undercap.hive.ArrivalCatalogue;
+import org.undercap.hive.ArrivalLevel;
 import org.undercap.monitoring.MiteEstimate;
 import org.undercap.monitoring.MitePosterior;
 import org.undercap.parameter.ParameterId;
@@ -164,7 +165,7 @@ public record Yard(
     List<YardColony> counted = judged.stream().filter(c -> c.estimate().isPresent()).toList();
     int sure = (int) counted.stream().filter(c -> c.lower() > limit).count();
     int reach = (int) counted.stream().filter(c -> c.upper() > limit).count();
-    double byArrivals = harmByArrivals(trials, best(plans), settings);
+    double byArrivals = harmByArrivals(trials, plans, settings);
     Together.Advice advice =
         reach == 0
             ? Together.Advice.NONE_NOW
@@ -188,20 +189,28 @@ public record Yard(
     return all > 0 ? worst / all : 0;
   }
 
+  /** Under the best plan, or without treatment if that is more: colonies that wait have none. */
   private static double harmByArrivals(
-      List<Trial> trials, YardPlan best, EnsembleSettings settings) {
+      List<Trial> trials, List<YardPlan> plans, EnsembleSettings settings) {
+    List<YardPlan> both =
+        List.of(
+            best(plans),
+            plans.stream().filter(p -> p.plan().steps().isEmpty()).findFirst().orElseThrow());
+    ArrivalLevel none = ArrivalCatalogue.shipped().get("none");
     List<Trial> alone =
-        trials.stream()
-            .map(
-                t ->
-                    new Trial(
-                        t.scenario.withArrivals(ArrivalCatalogue.shipped().get("none")), t.belief))
-            .toList();
-    double mean =
-        run(alone, List.of(best.plan()), settings).stream()
-            .mapToDouble(tables -> tables.get(0).mean(Ranking.HARM))
-            .average()
-            .orElse(0);
-    return Math.max(0, best.meanHarm() - mean);
+        trials.stream().map(t -> new Trial(t.scenario.withArrivals(none), t.belief)).toList();
+    List<List<OutcomeTable>> outcomes =
+        run(alone, both.stream().map(YardPlan::plan).toList(), settings);
+    double most = 0;
+    for (int plan = 0; plan < both.size(); plan++) {
+      int place = plan;
+      double mean =
+          outcomes.stream()
+              .mapToDouble(tables -> tables.get(place).mean(Ranking.HARM))
+              .average()
+              .orElse(0);
+      most = Math.max(most, both.get(plan).meanHarm() - mean);
+    }
+    return most;
   }
 }

@@ -94,9 +94,9 @@ public final class YardPage {
             + Math.round(100 * together.shareInWorstThird())
             + " % of the mites. ";
     String arrive =
-        "Mites that arrive from other colonies make "
+        "Mites that arrive from other colonies make up to "
             + Figures.plain(100 * together.harmByArrivals())
-            + " percentage points of the harm under this plan. ";
+            + " percentage points of the harm, under this plan or without treatment. ";
     String limits =
         "How many mites pass between the hives of one yard was not modelled; bees that drift and rob"
             + " carry them.";

@@ -83,7 +83,7 @@ class ApiaryReaderTest {
         List.of("colonies.csv:3:4: bees", "colonies.csv:3:5: brood", "colonies.csv:3:1: colony"),
         places(colonies.get(1)));
     assertEquals(Optional.empty(), colonies.get(1).scenario());
-    assertEquals(List.of("colonies.csv:4:25: wash_mites"), places(colonies.get(2)));
+    assertEquals(List.of("colonies.csv:4:26: wash_mites"), places(colonies.get(2)));
   }
 
   private List<String> places(ApiaryColony colony) {
