@@ -54,9 +54,9 @@ final class Candidates {
     return known.stream().filter(method -> method.organic() || !scenario.organic()).toList();
   }
 
-  /** Courses that nothing rules out by themselves. */
-  List<CourseStart> single() {
-    return List.copyOf(single);
+  /** Schedules of one course that nothing rules out. */
+  List<Schedule> single() {
+    return single.stream().map(start -> new Schedule(List.of(start))).toList();
   }
 
   private boolean isAllowed(Schedule schedule) {

@@ -1,7 +1,7 @@
 package org.undercap.planning;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -23,8 +23,6 @@ public record CourseStart(Method method, Course course, LocalDate date) {
           .thenComparing(start -> start.method().id())
           .thenComparing(start -> start.course().times());
 
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-
   /**
    * The applications.
    *
@@ -40,7 +38,9 @@ public record CourseStart(Method method, Course course, LocalDate date) {
    * @return as in {@code thymol gel, 2 times 14 days apart from 26 Sep}
    */
   public String words() {
-    return course.words(method) + (course.times() == 1 ? " on " : " from ") + DAY.format(date);
+    String month = date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    String day = date.getDayOfMonth() + " " + month;
+    return course.words(method) + (course.times() == 1 ? " on " : " from ") + day;
   }
 
   /** Keeper's time for all applications (minutes). */

@@ -3,6 +3,7 @@ package org.undercap.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.StartMites;
@@ -63,11 +64,12 @@ public final class PlanSearch {
     boolean complete = true;
     for (int courses = 1; courses <= MOST_COURSES && !parents.isEmpty(); courses++) {
       int room = settings.schedules() - all.size();
-      int most = courses == 1 ? room : room / (MOST_COURSES - courses + 1);
-      List<Schedule> found = most == 0 ? List.of() : candidates.extended(parents, most);
-      complete &= !found.isEmpty() && found.size() <= most;
-      List<Schedule> kept = found.size() > most ? found.subList(0, most) : found;
-      List<TriedSchedule> tried = tryOut(screening, kept);
+      int most = room / (MOST_COURSES - courses + 1);
+      List<Schedule> found =
+          courses == 1 ? candidates.single() : candidates.extended(parents, most);
+      complete &= found.size() <= most;
+      List<TriedSchedule> tried =
+          tryOut(screening, courses == 1 ? spread(found, most) : first(found, most));
       if (!tried.isEmpty()) {
         String what = courses == 1 ? "1 course" : courses + " courses";
         rounds.add(new SearchRound(what, tried.size(), settings.screening(), complete));
@@ -86,6 +88,18 @@ public final class PlanSearch {
     OutcomeTable untreated = many.run(List.of(Plan.doNothing())).get(0);
     return new Result(
         scope, settings, mites.median(), rounds, front(finalists), untreated, withoutCost());
+  }
+
+  private static List<Schedule> first(List<Schedule> schedules, int most) {
+    return schedules.subList(0, Math.min(most, schedules.size()));
+  }
+
+  /** As many schedules, evenly spread over all of them. */
+  private static List<Schedule> spread(List<Schedule> schedules, int most) {
+    int number = Math.min(most, schedules.size());
+    return IntStream.range(0, number)
+        .mapToObj(i -> schedules.get((int) ((long) i * schedules.size() / number)))
+        .toList();
   }
 
   /** Methods whose cost is not known, so that cost cannot be weighed. */

@@ -12,6 +12,9 @@ import org.undercap.ensemble.EnsembleSettings;
  */
 public record SearchSettings(
     int schedules, int screening, int finalists, EnsembleSettings ensemble) {
+  /** Fewer schedules cannot be shared out over the rounds. */
+  public static final int LEAST_SCHEDULES = 30;
+
   /** Schedules tried unless told otherwise. */
   public static final int USUAL_SCHEDULES = 5000;
 
@@ -24,16 +27,19 @@ public record SearchSettings(
   /**
    * Checks the numbers.
    *
-   * @param schedules at least 1
+   * @param schedules at least 30
    * @param screening at least 1, at most all members
    * @param finalists at least 1
    * @param ensemble all members, seed and threads
    * @throws IllegalArgumentException if a number is out of range
    */
   public SearchSettings {
-    if (schedules < 1 || finalists < 1) {
+    if (schedules < LEAST_SCHEDULES) {
       throw new IllegalArgumentException(
-          "schedules " + schedules + " and finalists " + finalists + " must be at least 1");
+          "schedules " + schedules + " must be at least " + LEAST_SCHEDULES);
+    }
+    if (finalists < 1) {
+      throw new IllegalArgumentException("finalists " + finalists + " must be at least 1");
     }
     if (screening < 1 || screening > ensemble.members()) {
       throw new IllegalArgumentException(
@@ -44,7 +50,7 @@ public record SearchSettings(
   /**
    * The usual search.
    *
-   * @param schedules most schedules that are tried, at least 1
+   * @param schedules most schedules that are tried, at least 30
    * @param ensemble members, seed and threads
    * @return settings
    */

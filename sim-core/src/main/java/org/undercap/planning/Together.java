@@ -26,7 +26,7 @@ public record Together(
     NONE_NOW,
     /** All on the same day. */
     ALL_ON_ONE_DAY,
-    /** Arriving mites hardly matter: colonies well below the limit may wait. */
+    /** Arriving mites hardly matter and no colony is surely above the limit: low ones may wait. */
     LOW_ONES_MAY_WAIT
   }
 }

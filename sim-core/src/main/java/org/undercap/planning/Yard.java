@@ -166,12 +166,11 @@ public record Yard(
     int sure = (int) counted.stream().filter(c -> c.lower() > limit).count();
     int reach = (int) counted.stream().filter(c -> c.upper() > limit).count();
     double byArrivals = harmByArrivals(trials, plans, settings);
+    boolean calm = sure == 0 && reach < counted.size() && byArrivals < Ranking.STEP;
     Together.Advice advice =
         reach == 0
             ? Together.Advice.NONE_NOW
-            : byArrivals < Ranking.STEP && reach < counted.size()
-                ? Together.Advice.LOW_ONES_MAY_WAIT
-                : Together.Advice.ALL_ON_ONE_DAY;
+            : calm ? Together.Advice.LOW_ONES_MAY_WAIT : Together.Advice.ALL_ON_ONE_DAY;
     return new Together(advice, sure, reach - sure, limit, worstThird(counted), byArrivals);
   }
 

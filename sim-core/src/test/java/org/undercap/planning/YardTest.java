@@ -62,6 +62,11 @@ class YardTest {
     assertEquals(1, together.aboveForSure());
     assertTrue(together.shareInWorstThird() > 0.5);
     assertTrue(together.harmByArrivals() > 0);
+    Yard calm = yard(Facts.with(PLANS), 1, "a,9 frames,4 frames,300,40,soap");
+    assertEquals(
+        Together.Advice.ALL_ON_ONE_DAY,
+        calm.together().orElseThrow().advice(),
+        "a colony surely above the limit is a danger to its neighbours");
   }
 
   @Test
@@ -79,9 +84,9 @@ class YardTest {
   void withoutForeignMitesLowColoniesMayWait() throws IOException {
     Scenario alone = Facts.with(PLANS).withArrivals(ArrivalCatalogue.shipped().get("none"));
     Yard yard =
-        yard(alone, 1, "one,9 frames,4 frames,300,0,soap", "two,9 frames,4 frames,300,30,soap");
+        yard(alone, 1, "one,9 frames,4 frames,300,0,soap", "two,9 frames,4 frames,300,6,soap");
     assertEquals(Together.Advice.LOW_ONES_MAY_WAIT, yard.together().orElseThrow().advice());
-    assertEquals(0, yard.together().get().harmByArrivals());
+    assertEquals(0, yard.together().get().harmByArrivals(), 1e-12);
   }
 
   @Test

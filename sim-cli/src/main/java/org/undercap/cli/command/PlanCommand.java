@@ -40,7 +40,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--schedules",
       paramLabel = "N",
-      description = "Most schedules to try (default: ${DEFAULT-VALUE}).")
+      description = "Most schedules to try, at least 30 (default: ${DEFAULT-VALUE}).")
   private int schedules = SearchSettings.USUAL_SCHEDULES;
 
   @Mixin private EnsembleOptions ensemble = new EnsembleOptions(SearchSettings.USUAL_MEMBERS);

@@ -59,7 +59,9 @@ public final class SearchPage {
       }
     }
     page.heading("How it was searched");
-    result.rounds().forEach(round -> page.item(words(round)));
+    for (int i = 0; i < result.rounds().size(); i++) {
+      page.item(words(result.rounds().get(i), i == 0));
+    }
     page.item(
         "Kept to: your list and organic schemes if you named them, temperatures, honey supers, no"
             + " two treatments at once, the usual number of courses of each method, and at most two"
@@ -154,7 +156,7 @@ public final class SearchPage {
     return table;
   }
 
-  private static String words(SearchRound round) {
+  private static String words(SearchRound round, boolean first) {
     return round.what()
         + ": "
         + round.schedules()
@@ -162,6 +164,10 @@ public final class SearchPage {
         + ", each on "
         + round.members()
         + (round.members() == 1 ? " run" : " runs")
-        + (round.complete() ? "" : "; not all there are, only those that build on the best so far");
+        + (round.complete()
+            ? ""
+            : first
+                ? "; not all there are, but evenly spread over methods and dates"
+                : "; not all there are, only those that build on the best so far");
   }
 }

@@ -85,7 +85,7 @@ class PlanningCommandsTest {
     CliRun run = timing("--method", "thymol-wafer,oxalic-sublimation");
     assertEquals(0, run.exitCode(), run.err());
     assertEquals("", run.err());
-    assertTrue(run.out().startsWith("Small: when to treat, from 8 Aug 2026\n"), run.out());
+    assertTrue(run.out().startsWith("Small: when to treat, from 8 August 2026\n"), run.out());
     assertTrue(run.out().contains("\nthymol wafer, 2 times 21 days apart\nstart"), run.out());
     assertTrue(run.out().contains("\noxalic acid sublimation\nstart"), run.out());
     assertTrue(run.out().contains("\noxalic acid sublimation, 4 times 5 days apart\n"), run.out());
