@@ -13,6 +13,7 @@ import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.scenario.ApiaryColony;
 import org.undercap.scenario.Scenario;
 import org.undercap.scenario.io.ApiaryReader;
+import org.undercap.scenario.io.ScenarioReader;
 
 class YardTest {
   private static final String PLANS =
@@ -87,6 +88,17 @@ class YardTest {
         yard(alone, 1, "one,9 frames,4 frames,300,0,soap", "two,9 frames,4 frames,300,6,soap");
     assertEquals(Together.Advice.LOW_ONES_MAY_WAIT, yard.together().orElseThrow().advice());
     assertEquals(0, yard.together().get().harmByArrivals(), 1e-12);
+  }
+
+  @Test
+  void theShippedTableGoesWithItsScenario() {
+    Path shipped = Path.of("..", "scenarios");
+    Scenario site = ScenarioReader.read(shipped.resolve("tall-sedge-yard.yaml")).orThrow();
+    Path table = shipped.resolve("tall-sedge-yard-colonies.csv");
+    List<ApiaryColony> colonies = ApiaryReader.read(table, site).orThrow();
+    Yard yard = Yard.of(site, colonies, Facts.settings(8, 2));
+    assertEquals(8, yard.colonies().size());
+    assertEquals("Sedge 3", yard.colonies().get(0).colony().name());
   }
 
   @Test

@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
         "Looks at all colonies of a yard: which to worry about, and one plan for all of them.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  undercap apiary colonies.csv --scenario my-yard.yaml",
+      "  undercap apiary scenarios/tall-sedge-yard-colonies.csv --scenario scenarios/tall-sedge-yard.yaml",
       "  undercap apiary colonies.csv --scenario my-yard.yaml --out results"
     })
 final class ApiaryCommand implements Callable<Integer> {

@@ -86,9 +86,10 @@ public final class YardPage {
             + (together.aboveForSure() == 1 ? " colony is" : " colonies are")
             + " above "
             + Figures.plain(together.limit())
-            + " mites per 100 bees, "
-            + together.perhapsAbove()
-            + " more may be. ";
+            + " mites per 100 bees"
+            + (together.perhapsAbove() == 0
+                ? ". "
+                : ", " + together.perhapsAbove() + " more may be. ");
     String mites =
         "The worst third of the colonies holds "
             + Math.round(100 * together.shareInWorstThird())
