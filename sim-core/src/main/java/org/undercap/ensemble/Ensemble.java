@@ -3,15 +3,10 @@ package org.undercap.ensemble;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
 import org.undercap.model.Flow;
 import org.undercap.model.ModelException;
 import org.undercap.model.Part;
-import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DayObserver;
@@ -94,6 +89,40 @@ public final class Ensemble {
           "day " + date + " must lie in the run, " + scenario.start() + " to " + scenario.end());
     }
     double[] result = new double[settings.members()];
+    watch(
+        plan,
+        (day, first) -> {
+          if (day.epochDay() == date.toEpochDay()) {
+            for (int lane = 0; lane < day.lanes(); lane++) {
+              double bees = day.flows().of(Flow.ADULTS, lane);
+              double mites = day.colony().total(Part.MITES_ON_BEES, lane);
+              result[first + lane] = bees > 0 ? mites / bees : 0;
+            }
+          }
+        });
+    return result;
+  }
+
+  /** Sees members at the start of each day. */
+  @FunctionalInterface
+  public interface MemberWatch {
+    /**
+     * Sees some members.
+     *
+     * @param day the day, with as many lanes as members
+     * @param firstMember number of the member in the first lane
+     */
+    void dayBegins(SimulationDay day, int firstMember);
+  }
+
+  /**
+   * Runs a plan and looks at the members day by day. Colonies that are lost stay empty, and days
+   * after all members of a block are lost are not seen.
+   *
+   * @param plan the plan, with the feeding of the scenario
+   * @param watch told of each day, from any thread, each member by one thread
+   */
+  public void watch(Plan plan, MemberWatch watch) {
     inBlocks(
         (first, count) -> {
           MemberBlock block = new MemberBlock(scenario, belief, draws, first, count);
@@ -101,13 +130,7 @@ public final class Ensemble {
               new DayObserver() {
                 @Override
                 public void dayBegins(SimulationDay day) {
-                  if (day.epochDay() == date.toEpochDay()) {
-                    for (int lane = 0; lane < count; lane++) {
-                      double bees = day.flows().of(Flow.ADULTS, lane);
-                      double mites = day.colony().total(Part.MITES_ON_BEES, lane);
-                      result[first + lane] = bees > 0 ? mites / bees : 0;
-                    }
-                  }
+                  watch.dayBegins(day, first);
                 }
               };
           block
@@ -115,14 +138,14 @@ public final class Ensemble {
               .run(
                   block.start(), block.interventions(scenario.stepsUnder(plan)), List.of(observer));
         });
-    return result;
   }
 
   private void runBlock(List<PlanResult> results, int first, int count) {
     MemberBlock block = new MemberBlock(scenario, belief, draws, first, count);
     for (PlanResult result : results) {
       OutcomeObserver outcomes =
-          new OutcomeObserver(dates, scenario.end(), limit(), result.outcomes(), first, count);
+          new OutcomeObserver(
+              dates, scenario.end(), Trials.limit(scenario), result.outcomes(), first, count);
       CurveBands bands = new CurveBands(scenario.days());
       List<DayObserver> observers = List.of(outcomes, bands.observer(count));
       Simulator.RunEnd end =
@@ -138,13 +161,6 @@ public final class Ensemble {
     }
   }
 
-  private double limit() {
-    return scenario
-        .threshold()
-        .map(threshold -> threshold.mitesPer100Bees())
-        .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
-  }
-
   /** Work on some members. */
   @FunctionalInterface
   private interface BlockWork {
@@ -158,32 +174,6 @@ public final class Ensemble {
       int count = Math.min(BLOCK, settings.members() - first);
       blocks.add(() -> work.on(from, count));
     }
-    if (settings.threads() == 1) {
-      blocks.forEach(Runnable::run);
-    } else {
-      runAll(blocks);
-    }
-  }
-
-  private void runAll(List<Runnable> blocks) {
-    ExecutorService pool =
-        Executors.newFixedThreadPool(Math.min(settings.threads(), blocks.size()));
-    try {
-      List<Future<?>> running = new ArrayList<>();
-      blocks.forEach(block -> running.add(pool.submit(block)));
-      for (Future<?> done : running) {
-        done.get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(e.getCause());
-    } finally {
-      pool.shutdownNow();
-    }
+    Parallel.run(blocks, settings.threads());
   }
 }

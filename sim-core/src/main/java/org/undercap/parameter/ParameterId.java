@@ -166,6 +166,18 @@ public enum ParameterId {
   ADVICE_COURSE_GAP("advice.courseGap", Domain.WHOLE),
   /** Days after the end of a course at which mites are counted again (days). */
   ADVICE_RECHECK_DAYS("advice.recheckDays", Domain.WHOLE),
+  /** Harm above that of the best start date that still counts as in time (fraction). */
+  TIMING_TOLERANCE("timing.tolerance", Domain.FRACTION),
+  /** Share of the benefit of the best start date that a start in time must keep (fraction). */
+  TIMING_KEPT("timing.kept", Domain.FRACTION),
+  /** Brood cells below which a colony counts as broodless for oxalic acid (cells). */
+  TIMING_BROODLESS("timing.broodless", Domain.NOT_NEGATIVE),
+  /** Chance of no brood above which a date counts as broodless (fraction). */
+  TIMING_BROODLESS_CHANCE("timing.broodlessChance", Domain.FRACTION),
+  /** Courses of one class of substances in a season (courses). */
+  PLANNING_CLASS_MOST("planning.classMost", Domain.COUNT),
+  /** Mites left that no keeper would tell apart (ratio). */
+  PLANNING_MITES_STEP("planning.mitesStep", Domain.POSITIVE),
   /** Limit where the user names none (mites per 100 bees). */
   THRESHOLD_USUAL("threshold.usual", Domain.POSITIVE),
   /** Winter loss of colonies without mites (fraction). */

@@ -248,6 +248,38 @@ public record Scenario(
   }
 
   /**
+   * This scenario with another last day.
+   *
+   * @param other last day of the run, after the first
+   * @return the changed copy; its plans may have steps beyond that day
+   * @throws IllegalArgumentException if the run ends before it begins
+   */
+  public Scenario withEnd(LocalDate other) {
+    return new Scenario(
+        name,
+        about,
+        climate,
+        humid,
+        start,
+        other,
+        hive,
+        mitesInColony,
+        counts,
+        arrivals,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
    * This scenario with other facts about the hive.
    *
    * @param other bees, brood and hive
@@ -296,6 +328,39 @@ public record Scenario(
         mitesInColony,
         counts,
         other,
+        feeding,
+        threshold,
+        resistance,
+        parameters,
+        ownMethods,
+        plans,
+        study,
+        allowed,
+        organic,
+        keeper,
+        assumptions);
+  }
+
+  /**
+   * This scenario for another colony of the same place and day.
+   *
+   * @param colony name of the colony
+   * @param facts bees, brood and hive
+   * @param counted counts of its mites, at least one
+   * @return the changed copy
+   */
+  public Scenario withColony(String colony, HiveFacts facts, List<Count> counted) {
+    return new Scenario(
+        colony,
+        about,
+        climate,
+        humid,
+        start,
+        end,
+        facts,
+        OptionalDouble.empty(),
+        counted,
+        arrivals,
         feeding,
         threshold,
         resistance,

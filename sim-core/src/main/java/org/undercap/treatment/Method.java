@@ -15,6 +15,7 @@ import org.undercap.internal.Checks;
  * @param humidFactor amount that acts in humid places against others (ratio)
  * @param carrierDays days until trays or strips are taken out (days); 0 if there is nothing to take
  *     out
+ * @param usual how it is usually used
  * @param coolLimit daily mean outside temperature below which users hold it too weak (C)
  * @param hotLimit daily mean outside temperature above which users hold it harmful (C)
  * @param minutes keeper's time for one application of one colony (minutes)
@@ -32,6 +33,7 @@ public record Method(
     EfficacyProfile profile,
     double humidFactor,
     int carrierDays,
+    UsualUse usual,
     OptionalDouble coolLimit,
     OptionalDouble hotLimit,
     double minutes,
@@ -50,6 +52,7 @@ public record Method(
    * @param profile how it works
    * @param humidFactor at least 0
    * @param carrierDays at least 0 (days)
+   * @param usual how it is usually used
    * @param coolLimit daily mean outside temperature (C)
    * @param hotLimit daily mean outside temperature (C)
    * @param minutes at least 0 (minutes)

@@ -54,6 +54,7 @@ public final class MethodCatalogue {
         profile,
         row.number("humid_factor"),
         (int) row.number("carrier_days"),
+        usual(row),
         optional(row, "cool_c"),
         optional(row, "hot_c"),
         row.number("minutes"),
@@ -62,6 +63,13 @@ public final class MethodCatalogue {
         row.required("aims_at"),
         row.parts("sources"),
         row.text("note"));
+  }
+
+  private static UsualUse usual(CsvRow row) {
+    return new UsualUse(
+        new Course((int) row.number("usual_times"), (int) row.number("usual_every_days")),
+        new Course((int) row.number("brood_times"), (int) row.number("brood_every_days")),
+        (int) row.number("usual_courses"));
   }
 
   private static OptionalDouble optional(CsvRow row, String column) {

@@ -24,6 +24,7 @@ import org.undercap.treatment.Release;
 import org.undercap.treatment.Response;
 import org.undercap.treatment.SideEffects;
 import org.undercap.treatment.TemperatureResponse;
+import org.undercap.treatment.UsualUse;
 
 /**
  * More mites in, or fewer killed, and there are more mites. This is a theorem only as long as the
@@ -58,6 +59,7 @@ class MonotonicityTest {
         profile,
         1,
         0,
+        UsualUse.ONCE,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         0,

@@ -68,14 +68,33 @@ final class Axes {
     g.drawString(words, (float) left, (float) base);
   }
 
+  /** Words of an axis of start dates, below its plot, as far in the middle as the page allows. */
+  static void startTitle(
+      Graphics2D g,
+      Letters letters,
+      DaySpan span,
+      Hemisphere hemisphere,
+      double pageRight,
+      double plotBottom) {
+    String words = "start of treatment, " + half(hemisphere);
+    double width = letters.text().width(words);
+    double left = Math.min(span.left() + (span.width() - width) / 2, pageRight - width);
+    double base = plotBottom + TICKS + letters.text().lineHeight() + letters.text().ascent();
+    g.setFont(letters.text().font());
+    g.setColor(Palette.BLACK);
+    g.drawString(words, (float) left, (float) base);
+  }
+
+  private static String half(Hemisphere hemisphere) {
+    return switch (hemisphere) {
+      case NORTH -> "northern hemisphere";
+      case SOUTH -> "southern hemisphere";
+    };
+  }
+
   /** Names years only where the dates below the plot do not. */
   private static String dates(DaySpan span, Hemisphere hemisphere) {
-    String half =
-        switch (hemisphere) {
-          case NORTH -> "northern hemisphere";
-          case SOUTH -> "southern hemisphere";
-        };
     String years = DayAxis.showsYears(span) ? "" : ", " + Dates.years(span.first(), span.last());
-    return "date" + years + " (" + half + ")";
+    return "date" + years + " (" + half(hemisphere) + ")";
   }
 }

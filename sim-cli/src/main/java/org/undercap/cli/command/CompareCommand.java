@@ -25,8 +25,6 @@ import org.undercap.cli.report.AnswerPage;
 import org.undercap.cli.report.AnswerWords;
 import org.undercap.cli.report.InputFiles;
 import org.undercap.cli.report.RefusalFiles;
-import org.undercap.cli.report.RefusalWords;
-import org.undercap.cli.report.ReportText;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
@@ -119,15 +117,7 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void refuse(Scenario scenario, Refusal refusal, OutputFolder folder) {
-    PrintWriter out = spec.commandLine().getOut();
-    if (json.wanted()) {
-      StringWriter document = new StringWriter();
-      RefusalFiles.json(document, scenario, refusal);
-      out.print(document);
-    } else {
-      out.print(ReportText.of(RefusalWords.report(scenario, refusal)));
-    }
-    out.flush();
+    Refusals.print(scenario, refusal, json.wanted(), spec.commandLine().getOut());
     if (writesFiles()) {
       RefusalFiles.write(scenario, refusal, folder, spec.commandLine().getErr());
     }

@@ -33,6 +33,9 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CompareCommand.class,
       SimulateCommand.class,
+      TimingCommand.class,
+      PlanCommand.class,
+      ApiaryCommand.class,
       EstimateCommand.class,
       EfficacyCommand.class,
       CheckCommand.class,

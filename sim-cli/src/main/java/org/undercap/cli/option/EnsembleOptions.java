@@ -11,7 +11,7 @@ public final class EnsembleOptions {
       paramLabel = "N",
       description =
           "Runs for each plan, which differ in all that is not known (default: ${DEFAULT-VALUE}).")
-  private int members = EnsembleSettings.USUAL_MEMBERS;
+  private int members;
 
   @Option(
       names = "--seed",
@@ -26,8 +26,19 @@ public final class EnsembleOptions {
       description = "Processors to use; results do not depend on it (default: all).")
   private int threads;
 
-  /** Creates the options. */
-  public EnsembleOptions() {}
+  /** Creates the options of a comparison. */
+  public EnsembleOptions() {
+    this(EnsembleSettings.USUAL_MEMBERS);
+  }
+
+  /**
+   * Creates the options.
+   *
+   * @param usual members unless the user says otherwise
+   */
+  public EnsembleOptions(int usual) {
+    members = usual;
+  }
 
   /**
    * The settings.

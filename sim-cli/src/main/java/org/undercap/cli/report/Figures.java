@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.ensemble.Outcome;
+import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.Quantiles;
 
@@ -33,12 +34,22 @@ final class Figures {
 
   /** The middle value with its range for a table, as in {@code 13 % (10-17)}. */
   static String percent(PlanResult result, Outcome outcome) {
-    double[] q = result.outcomes().quantiles(outcome, SHARES);
-    return plain(PERCENT * q[1])
+    return percent(result.outcomes(), outcome);
+  }
+
+  /** The middle value with its range for a table, as in {@code 13 % (10-17)}. */
+  static String percent(OutcomeTable outcomes, Outcome outcome) {
+    double[] q = outcomes.quantiles(outcome, SHARES);
+    return percent(q[1], q[0], q[2]);
+  }
+
+  /** A middle value with its range for a table, of fractions. */
+  static String percent(double middle, double low, double high) {
+    return plain(PERCENT * middle)
         + " % ("
-        + plain(PERCENT * q[0])
+        + plain(PERCENT * low)
         + "-"
-        + plain(PERCENT * q[2])
+        + plain(PERCENT * high)
         + ")";
   }
 
@@ -50,7 +61,17 @@ final class Figures {
   /** The middle value of a sample with its range for a table. */
   static String range(double[] sample) {
     double[] q = Quantiles.of(sample, SHARES);
-    return plain(q[1]) + " (" + plain(q[0]) + "-" + plain(q[2]) + ")";
+    return number(q[1], q[0], q[2]);
+  }
+
+  /** The middle value with its range for a table, as in {@code 1.4 (0.8-2.5)}. */
+  static String number(OutcomeTable outcomes, Outcome outcome) {
+    return range(outcomes.of(outcome));
+  }
+
+  /** A middle value with its range for a table. */
+  static String number(double middle, double low, double high) {
+    return plain(middle) + " (" + plain(low) + "-" + plain(high) + ")";
   }
 
   /** The middle value with its range for a sentence, as in {@code 17 (6 to 43)}. */

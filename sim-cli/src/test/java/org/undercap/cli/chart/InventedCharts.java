@@ -155,6 +155,10 @@ final class InventedCharts {
     charts.add(arguments(style.name() + " mite curve", miteCurve(style)));
     charts.add(arguments(style.name() + " plans", plans(style)));
     charts.add(arguments(style.name() + " infestation", infestation(style)));
+    for (int treatments : new int[] {1, 2, 5}) {
+      String waiting = style.name() + " waiting, " + treatments;
+      charts.add(arguments(waiting, WaitingChartTest.invented(style, treatments)));
+    }
     oddCourses()
         .forEach(
             (name, plan) -> {

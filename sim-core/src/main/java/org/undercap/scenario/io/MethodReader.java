@@ -24,6 +24,7 @@ import org.undercap.treatment.Release;
 import org.undercap.treatment.Response;
 import org.undercap.treatment.SideEffects;
 import org.undercap.treatment.TemperatureResponse;
+import org.undercap.treatment.UsualUse;
 
 /** Reads methods that a user describes, and finds methods by their names. */
 final class MethodReader {
@@ -105,6 +106,7 @@ final class MethodReader {
               profile.get(),
               details.humidFactor,
               details.carrierDays,
+              UsualUse.ONCE,
               details.cool,
               details.hot,
               details.minutes,

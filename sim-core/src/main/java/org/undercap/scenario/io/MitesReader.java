@@ -115,7 +115,7 @@ final class MitesReader {
     return Optional.of(new WrittenCount(date.get(), count));
   }
 
-  private static WashMethod method(String text) throws BadValueException {
+  static WashMethod method(String text) throws BadValueException {
     List<WashMethod> all = List.of(WashMethod.values());
     return Lookup.find(
         "method",

@@ -1,0 +1,80 @@
+package org.undercap.cli.command;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercap.advice.Refusal;
+import org.undercap.cli.option.EnsembleOptions;
+import org.undercap.cli.option.JsonOption;
+import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.UsageException;
+import org.undercap.cli.report.PlanningJson;
+import org.undercap.cli.report.SearchFiles;
+import org.undercap.cli.report.SearchPage;
+import org.undercap.planning.PlanSearch;
+import org.undercap.planning.SearchSettings;
+import org.undercap.scenario.Scenario;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Looks for good schedules. */
+@Command(
+    name = "plan",
+    description =
+        "Looks for good schedules of up to three treatments, with the least harm to winter bees.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  undercap plan scenarios/hollerbach-terraces.yaml",
+      "  undercap plan my-colony.yaml --schedules 500 --out results"
+    })
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private ScenarioOptions scenarios;
+
+  @Option(
+      names = "--schedules",
+      paramLabel = "N",
+      description = "Most schedules to try, at least 30 (default: ${DEFAULT-VALUE}).")
+  private int schedules = SearchSettings.USUAL_SCHEDULES;
+
+  @Mixin private EnsembleOptions ensemble = new EnsembleOptions(SearchSettings.USUAL_MEMBERS);
+  @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
+
+  @Override
+  public Integer call() {
+    Scenario scenario = scenarios.read();
+    PrintWriter out = spec.commandLine().getOut();
+    Optional<Refusal> refusal = Refusal.of(scenario);
+    if (refusal.isPresent()) {
+      return Refusals.print(scenario, refusal.get(), json.wanted(), out);
+    }
+    output.folder().ifPresent(SearchFiles::check);
+    PlanSearch.Result result = PlanSearch.of(scenario, Mites.of(scenario), settings());
+    if (json.wanted()) {
+      StringWriter document = new StringWriter();
+      PlanningJson.search(document, result);
+      out.print(document);
+    } else {
+      out.print(new SearchPage(result).render());
+    }
+    out.flush();
+    PrintWriter err = spec.commandLine().getErr();
+    output.folder().ifPresent(folder -> SearchFiles.write(result, folder, err));
+    return ExitCodes.DONE;
+  }
+
+  private SearchSettings settings() {
+    try {
+      return SearchSettings.usual(schedules, ensemble.settings());
+    } catch (IllegalArgumentException e) {
+      throw new UsageException(e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package org.undercap.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.undercap.treatment.Course;
+import org.undercap.treatment.Method;
+import org.undercap.treatment.PlanStep;
+
+/** What a schedule of treatments must keep to, whatever place and colony. */
+public final class ScheduleRules {
+  private ScheduleRules() {}
+
+  /**
+   * The courses in a schedule: applications of one method that follow each other no slower than the
+   * method is usually repeated.
+   *
+   * @param steps steps of a plan in any order; those that are no applications are left out
+   * @return the courses by the ids of their methods, then by date; each in the order of its dates
+   */
+  public static List<List<PlanStep.Application>> courses(List<? extends PlanStep> steps) {
+    Map<String, List<PlanStep.Application>> byMethod = new TreeMap<>();
+    steps.stream()
+        .filter(step -> step instanceof PlanStep.Application)
+        .map(step -> (PlanStep.Application) step)
+        .sorted(Comparator.comparing(PlanStep.Application::date))
+        .forEach(a -> byMethod.computeIfAbsent(a.method().id(), id -> new ArrayList<>()).add(a));
+    List<List<PlanStep.Application>> courses = new ArrayList<>();
+    byMethod.values().forEach(applications -> courses.addAll(split(applications)));
+    return List.copyOf(courses);
+  }
+
+  private static List<List<PlanStep.Application>> split(List<PlanStep.Application> sorted) {
+    int apart = longestInterval(sorted.get(0).method());
+    List<List<PlanStep.Application>> courses = new ArrayList<>();
+    LocalDate before = LocalDate.MIN;
+    for (PlanStep.Application application : sorted) {
+      if (before.equals(LocalDate.MIN) || application.date().isAfter(before.plusDays(apart))) {
+        courses.add(new ArrayList<>());
+      }
+      courses.get(courses.size() - 1).add(application);
+      before = application.date();
+    }
+    return courses;
+  }
+
+  private static int longestInterval(Method method) {
+    return method.usual().courses().stream().mapToInt(Course::everyDays).max().orElse(0);
+  }
+
+  /**
+   * Whether a method begins again while it still acts, is applied more often in a row than is
+   * usual, or in more courses than is usual in one season.
+   *
+   * @param steps steps of a plan
+   * @return true if so
+   */
+  public static boolean repeatsTooSoon(List<? extends PlanStep> steps) {
+    Map<String, Integer> count = new TreeMap<>();
+    Map<String, LocalDate> actsUntil = new TreeMap<>();
+    for (List<PlanStep.Application> course : courses(steps)) {
+      Method method = course.get(0).method();
+      LocalDate until = actsUntil.get(method.id());
+      int most = method.usual().courses().stream().mapToInt(Course::times).max().orElse(1);
+      if (course.size() > most || (until != null && !course.get(0).date().isAfter(until))) {
+        return true;
+      }
+      actsUntil.put(method.id(), course.get(course.size() - 1).until());
+      if (count.merge(method.id(), 1, Integer::sum) > method.usual().coursesInSeason()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether two courses act at the same time. The model was not tested for that.
+   *
+   * @param steps steps of a plan
+   * @return true if so
+   */
+  public static boolean overlaps(List<? extends PlanStep> steps) {
+    List<List<PlanStep.Application>> courses = new ArrayList<>(courses(steps));
+    courses.sort(Comparator.comparing(course -> course.get(0).date()));
+    for (int i = 1; i < courses.size(); i++) {
+      List<PlanStep.Application> before = courses.get(i - 1);
+      if (!courses.get(i).get(0).date().isAfter(before.get(before.size() - 1).until())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * The largest number of courses with one class of substances.
+   *
+   * @param steps steps of a plan
+   * @return courses of the class that is used most; 0 without applications
+   */
+  public static int coursesOfOneClass(List<? extends PlanStep> steps) {
+    Map<String, Integer> count = new TreeMap<>();
+    courses(steps).forEach(c -> count.merge(c.get(0).method().substanceClass(), 1, Integer::sum));
+    return count.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+  }
+}
