@@ -59,7 +59,8 @@ class PackedProgramIT {
   void comparesAShippedScenario() throws Exception {
     Ended run = shell("undercap compare scenarios/fjellro.yaml --members=50 --out=fjellro");
     assertEquals(0, run.exitCode(), run.err());
-    assertTrue(run.out().startsWith("Fjellro, from 20 Jul 2026 to 15 May 2027\n"), run.out());
+    assertTrue(
+        run.out().startsWith("Fjellro, 20 July 2026 to 15 May 2027\n\nTHE ANSWER\n"), run.out());
     assertTrue(run.out().matches("(?s).*\nDo nothing +[0-9.]+ % \\(.*"), run.out());
     assertTrue(run.err().contains("wrote fjellro/plans.png\n"), run.err());
     PngImages.assertDrawn(project.resolve("fjellro/plans.png"));

@@ -2,6 +2,7 @@ package org.undercap.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.undercap.cli.output.Numbers;
 import org.undercap.cli.output.TextPage;
@@ -109,7 +110,8 @@ public final class EfficacyPage {
         + " more after"
         + (report.counts().controlAfter().isEmpty() ? "" : " (untreated colonies alike)")
         + " would settle it"
-        + such;
+        + such
+        + " Counts of several colonies that were treated alike can be put together.";
   }
 
   private static String more(double now, double factor) {
@@ -219,6 +221,10 @@ public final class EfficacyPage {
   }
 
   private static String next(RankedCause cause) {
-    return cause.cause().words() + "? " + cause.cause().next();
+    String words = cause.cause().words();
+    return words.substring(0, 1).toUpperCase(Locale.ROOT)
+        + words.substring(1)
+        + "? "
+        + cause.cause().next();
   }
 }
