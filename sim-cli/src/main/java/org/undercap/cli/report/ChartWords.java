@@ -33,7 +33,8 @@ final class ChartWords {
     int chosen = answer.advice().chosen();
     int nothing = answer.nothing();
     String first = part(answer, chosen, told);
-    return chosen == nothing ? first : first + ", " + part(answer, nothing, told);
+    String both = chosen == nothing ? first : first + ", " + part(answer, nothing, told);
+    return both + ", in the run with middle values";
   }
 
   private static String part(Answer answer, int place, Told told) {

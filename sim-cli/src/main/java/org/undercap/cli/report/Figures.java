@@ -84,6 +84,18 @@ final class Figures {
     return plain(q[1]) + " (" + plain(q[0]) + " to " + plain(q[2]) + ")";
   }
 
+  /** The middle value with its range for a sentence, of things that cannot be halved. */
+  static String saidWhole(PlanResult result, Outcome outcome) {
+    double[] q = result.outcomes().quantiles(outcome, SHARES);
+    return whole(q[1]) + " (" + whole(q[0]) + " to " + whole(q[2]) + ")";
+  }
+
+  /** The middle value of a sample with its range for a table, of things that cannot be halved. */
+  static String wholeRange(double[] sample) {
+    double[] q = Quantiles.of(sample, SHARES);
+    return whole(q[1]) + " (" + whole(q[0]) + "-" + whole(q[2]) + ")";
+  }
+
   /** Middle value and range of a difference of two samples, member by member. */
   static double[] difference(double[] of, double[] to) {
     double[] difference = IntStream.range(0, of.length).mapToDouble(i -> to[i] - of[i]).toArray();
@@ -104,6 +116,6 @@ final class Figures {
   /** How many of a hundred. */
   static String inHundred(double share) {
     double number = PERCENT * share;
-    return number < 1 ? "fewer than 1" : number > 99 ? "over 99" : Numbers.rounded(number, FIGURES);
+    return number < 1 ? "fewer than 1" : number > 99 ? "over 99" : Numbers.fixed(number, 0);
   }
 }

@@ -1,22 +1,20 @@
 package org.undercap.cli.report;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Outcome;
-import org.undercap.ensemble.PlanResult;
-import org.undercap.parameter.ParameterId;
-import org.undercap.scenario.Scenario;
 
 /** The answer in a sentence, and how sure it is. */
 final class SureWords {
-  /** A colony that is lost more often than this must be told of (fraction). */
-  private static final double LOSS_TOLD = 0.05;
-
   /** A plan that is better less often than this is hardly told from the other (fraction). */
   private static final double HARDLY = 0.6;
+
+  private static final int PERCENT = 100;
 
   private final Answer answer;
   private final Comparison comparison;
@@ -38,47 +36,65 @@ final class SureWords {
     if (comparison.results().size() == 1) {
       return "This scenario has no plan but to do nothing, so there is nothing to choose from.";
     }
-    if (answer.chosen().plan().steps().isEmpty()) {
+    if (chosen == answer.nothing()) {
       return nothing();
     }
-    String what = PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase());
-    if (answer.advice().order().size() == 1) {
-      return what + ". It is the only plan that nothing rules out.";
-    }
-    int second = answer.advice().order().get(1);
-    return isTie(second)
-        ? what
-            + ". For the winter bees it is no better than "
-            + answer.name(second)
-            + ": the difference is too small to be seen in a hive. It comes first because it leaves "
-            + decider(second)
-            + "."
-        : what + ". Of the plans compared it harms the winter bees least.";
+    int second = answer.advice().second().orElseThrow();
+    return PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase())
+        + ". "
+        + (isTie(second) ? asGood(second) : best());
+  }
+
+  private String best() {
+    return comparison.ranking().get(0) == chosen
+        ? "Of the plans compared it harms the winter bees least."
+        : "Of the plans that nothing rules out it harms the winter bees least.";
+  }
+
+  private String asGood(int second) {
+    String other =
+        second == answer.nothing()
+            ? "The winter bees do as well if nothing is done"
+            : "The winter bees do as well under " + answer.name(second);
+    return other + decider(second).map(less -> ", but this plan leaves " + less).orElse("") + ".";
   }
 
   private String nothing() {
-    if (answer.advice().order().size() == 1) {
+    if (answer.advice().second().isEmpty()) {
       return "Do nothing for now: something rules out every other plan.";
     }
-    int second = answer.advice().order().get(1);
+    int second = answer.advice().second().get();
     return "Do nothing for now: no plan protects the winter bees better."
         + (isTie(second) ? " The next, " + answer.name(second) + ", protects them as well." : "");
   }
 
-  /** Whether two plans harm winter bees alike within what can be seen. */
   private boolean isTie(int other) {
-    return Math.abs(median(other, Ranking.HARM) - median(chosen, Ranking.HARM)) < Ranking.STEP;
+    return answer.alike(chosen, other);
   }
 
-  private String decider(int other) {
-    double weakened =
-        median(other, Outcome.WEAKENED_AT_MIDWINTER)
-            - median(chosen, Outcome.WEAKENED_AT_MIDWINTER);
-    return weakened > Ranking.STEP ? "fewer weakened bees at midwinter" : "fewer mites at the end";
+  /** What the chosen plan leaves less of than another that protects the winter bees as well. */
+  private Optional<String> decider(int other) {
+    if (less(other, Outcome.WEAKENED_AT_MIDWINTER) >= Ranking.STEP) {
+      return Optional.of("fewer weakened bees at midwinter");
+    }
+    return less(other, Outcome.MITES_AT_END) > 0
+        ? Optional.of(
+            "fewer mites for the next season (about "
+                + Figures.whole(median(chosen, Outcome.MITES_AT_END))
+                + " on "
+                + DateWords.day(answer.scenario().end())
+                + ", not "
+                + Figures.whole(median(other, Outcome.MITES_AT_END))
+                + ")")
+        : Optional.empty();
+  }
+
+  private double less(int other, Outcome outcome) {
+    return median(other, outcome) - median(chosen, outcome);
   }
 
   private double median(int place, Outcome outcome) {
-    return answer.result(place).outcomes().median(outcome);
+    return answer.median(place, outcome);
   }
 
   /** How sure, against the next plan and doing nothing, and what else must be known. */
@@ -91,95 +107,69 @@ final class SureWords {
       items.add(against(nothing));
     }
     ruledOut(items);
-    left(items);
-    lost(items);
+    items.addAll(new OutlookWords(answer).items());
     return items;
   }
 
   private String against(int other) {
+    if (isTie(other)) {
+      return "As good as "
+          + answer.name(other)
+          + " for the winter bees: the difference is too small to be seen in a hive.";
+    }
     double better = comparison.betterIn(chosen, other);
     double[] fewer =
         Figures.difference(
             answer.chosen().outcomes().of(Ranking.HARM),
             answer.result(other).outcomes().of(Ranking.HARM));
-    for (int i = 0; i < fewer.length; i++) {
-      fewer[i] *= 100;
-    }
-    String difference =
-        ": "
-            + Figures.said(fewer)
-            + " percentage points less of the "
-            + harmed(comparison)
-            + " parasitised";
-    if (isTie(other)) {
-      return "As good as " + answer.name(other) + " for the winter bees" + difference + ".";
-    }
     return (better < HARDLY ? "Hardly to be told from " : "Better than ")
         + answer.name(other)
         + " "
         + Figures.runs(better)
-        + difference
-        + ".";
+        + ": "
+        + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
+        + " % of the "
+        + harmed(comparison)
+        + " parasitised, not "
+        + Figures.plain(PERCENT * median(other, Ranking.HARM))
+        + " % ("
+        + points(PERCENT * fewer[0], PERCENT * fewer[2])
+        + ").";
   }
 
-  /** Plans that would harm winter bees less if nothing ruled them out. */
+  /** The range of 8 in 10 of a difference, without a sign. */
+  private static String points(double low, double high) {
+    String most = Figures.plain(high);
+    return low < 0 && !Figures.plain(low).equals("0")
+        ? "from " + Figures.plain(-low) + " points more to " + most + " points less"
+        : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
+  }
+
+  /** Plans that would come first if nothing ruled them out, by reason. */
   private void ruledOut(List<String> items) {
+    Map<String, List<String>> better = new LinkedHashMap<>();
+    Map<String, List<String>> alike = new LinkedHashMap<>();
     for (int place : comparison.ranking()) {
       if (place == chosen) {
-        return;
+        break;
       }
-      List<String> reasons = answer.advice().ruledOut().get(place);
-      items.add(
-          PlanWords.capital(answer.name(place))
-              + " would protect the winter bees better, but is ruled out: "
-              + DateWords.said(String.join("; ", reasons))
-              + ".");
+      String reasons = DateWords.said(String.join("; ", answer.advice().ruledOut().get(place)));
+      (isTie(place) ? alike : better)
+          .computeIfAbsent(reasons, reason -> new ArrayList<>())
+          .add(answer.name(place));
     }
+    better.forEach(
+        (reasons, plans) -> items.add(ruledOut(plans, "protect the winter bees better", reasons)));
+    alike.forEach((reasons, plans) -> items.add(ruledOut(plans, "do as well or better", reasons)));
   }
 
-  private void left(List<String> items) {
-    PlanResult result = answer.chosen();
-    if (comparison.tells(Outcome.MITES_AT_MIDWINTER)) {
-      items.add(
-          "Mites left are another matter: it leaves about "
-              + Figures.said(result, Outcome.MITES_AT_MIDWINTER)
-              + " at midwinter; doing nothing "
-              + Figures.said(answer.result(answer.nothing()), Outcome.MITES_AT_MIDWINTER)
-              + ".");
-    }
-    double limit = limit(answer.scenario());
-    List<LocalDate> dates = comparison.dates().countDates();
-    Outcome last = PlanTables.COUNTS.get(dates.size() - 1);
-    double mites = result.outcomes().median(last);
-    if (mites > limit) {
-      items.add(
-          "Not enough for the next season: on "
-              + DateWords.day(dates.get(dates.size() - 1))
-              + " there are about "
-              + Figures.said(result, last)
-              + " mites on 100 bees, above the limit of "
-              + Figures.plain(limit)
-              + ". Plan a further treatment before then.");
-    }
-  }
-
-  /** The limit to act, of the user or the usual one (mites per 100 bees). */
-  static double limit(Scenario scenario) {
-    return scenario
-        .threshold()
-        .map(threshold -> threshold.mitesPer100Bees())
-        .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
-  }
-
-  private void lost(List<String> items) {
-    double share = answer.chosen().outcomes().mean(Outcome.LOST);
-    if (share >= LOSS_TOLD) {
-      items.add(
-          "The colony is lost "
-              + Figures.runs(share)
-              + " even so; under doing nothing "
-              + Figures.runs(answer.result(answer.nothing()).outcomes().mean(Outcome.LOST))
-              + ".");
-    }
+  private static String ruledOut(List<String> plans, String what, String reasons) {
+    return DateWords.joined(plans)
+        + " would "
+        + what
+        + (plans.size() == 1 ? ", but is" : ", but are")
+        + " ruled out: "
+        + reasons
+        + ".";
   }
 }
