@@ -42,21 +42,19 @@ final class CourseWords {
    */
   String sentence(double inCells, boolean told) {
     if (inCells < FEW) {
+      String meets = name + verb(" meets", " meet") + " nearly all mites.";
       return told
-          ? capital(name) + verb(" meets", " meet") + " nearly all of them."
-          : "On "
-              + DateWords.day(course.from())
-              + " hardly any sit there, so "
-              + name
-              + verb(" meets", " meet")
-              + " nearly all mites.";
+          ? capital(meets)
+          : "On " + DateWords.day(course.from()) + " hardly any sit there, so " + meets;
     }
     if (methods().stream().anyMatch(m -> m.profile().reachesSealedBrood())) {
       return capital(name)
           + verb(" reaches", " reach")
           + " mites there too, though fewer of them than on the bees.";
     }
-    return methods().stream().anyMatch(m -> m.profile().slowRelease()) ? slow() : doses(inCells);
+    return methods().stream().anyMatch(m -> m.profile().slowRelease())
+        ? slow()
+        : doses(inCells, told);
   }
 
   private String slow() {
@@ -74,13 +72,14 @@ final class CourseWords {
         + sealed();
   }
 
-  private String doses(double inCells) {
+  private String doses(double inCells, boolean told) {
     if (course.applications().size() == 1) {
-      return capital(name)
+      String first = told ? capital(name) : "On " + DateWords.day(course.from()) + " " + name;
+      return first
           + verb(" kills", " kill")
-          + " mites on the bees only, within a few days. Those under the cappings then, about "
+          + " mites on the bees only; the "
           + Numbers.percent(inCells)
-          + " of all, are spared.";
+          + " that sit under the cappings then are spared.";
     }
     LocalDate last = course.applications().get(course.applications().size() - 1).date();
     long days = ChronoUnit.DAYS.between(course.from(), last);

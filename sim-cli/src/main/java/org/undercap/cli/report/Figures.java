@@ -29,7 +29,7 @@ final class Figures {
 
   /** A number of things that cannot be halved. */
   static String whole(double value) {
-    return value < 0.5 ? "0" : Numbers.rounded(value, value < 9.5 ? 1 : FIGURES);
+    return value < 9.5 ? Numbers.fixed(value, 0) : Numbers.rounded(value, FIGURES);
   }
 
   /** The middle value with its range for a table, as in {@code 13 % (10-17)}. */

@@ -100,41 +100,52 @@ final class SureWords {
   /** How sure, against the next plan and doing nothing, and what else must be known. */
   List<String> items() {
     List<String> items = new ArrayList<>();
-    answer.advice().second().ifPresent(second -> items.add(against(second)));
     int nothing = answer.nothing();
-    boolean told = answer.advice().second().filter(second -> second == nothing).isPresent();
-    if (chosen != nothing && !told) {
-      items.add(against(nothing));
+    List<Integer> others = new ArrayList<>();
+    answer.advice().second().ifPresent(others::add);
+    if (chosen != nothing && !others.contains(nothing)) {
+      others.add(nothing);
     }
+    Map<Against, List<String>> against = new LinkedHashMap<>();
+    for (int other : others) {
+      against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
+    }
+    against.forEach((words, names) -> items.add(words.sentence(names)));
     ruledOut(items);
     items.addAll(new OutlookWords(answer).items());
     return items;
   }
 
-  private String against(int other) {
+  private Against against(int other) {
     if (isTie(other)) {
-      return "As good as "
-          + answer.name(other)
-          + " for the winter bees: the difference is too small to be seen in a hive.";
+      return new Against(
+          "As good as ", " for the winter bees: the difference is too small to be seen in a hive.");
     }
     double better = comparison.betterIn(chosen, other);
     double[] fewer =
         Figures.difference(
             answer.chosen().outcomes().of(Ranking.HARM),
             answer.result(other).outcomes().of(Ranking.HARM));
-    return (better < HARDLY ? "Hardly to be told from " : "Better than ")
-        + answer.name(other)
-        + " "
-        + Figures.runs(better)
-        + ": "
-        + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
-        + " % of the "
-        + harmed(comparison)
-        + " parasitised, not "
-        + Figures.plain(PERCENT * median(other, Ranking.HARM))
-        + " % ("
-        + points(PERCENT * fewer[0], PERCENT * fewer[2])
-        + ").";
+    return new Against(
+        better < HARDLY ? "Hardly to be told from " : "Better than ",
+        " "
+            + Figures.runs(better)
+            + ": "
+            + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
+            + " % of the "
+            + harmed(comparison)
+            + " parasitised, not "
+            + Figures.plain(PERCENT * median(other, Ranking.HARM))
+            + " % ("
+            + points(PERCENT * fewer[0], PERCENT * fewer[2])
+            + ").");
+  }
+
+  /** How the chosen plan compares with others: what is said before and after their names. */
+  private record Against(String before, String after) {
+    String sentence(List<String> names) {
+      return before + DateWords.joined(names) + after;
+    }
   }
 
   /** The range of 8 in 10 of a difference, without a sign. */
@@ -168,8 +179,8 @@ final class SureWords {
         + " would "
         + what
         + (plans.size() == 1 ? ", but is" : ", but are")
-        + " ruled out: "
+        + " ruled out ("
         + reasons
-        + ".";
+        + ").";
   }
 }
