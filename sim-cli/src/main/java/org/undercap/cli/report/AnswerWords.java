@@ -104,7 +104,7 @@ public final class AnswerWords {
         "reason",
         "Why",
         new Paragraph(ReasonWords.of(answer)),
-        new Picture(REASON_CHART, ChartWords.infestation(answer) + "."));
+        new Picture(REASON_CHART, ChartWords.alternative(ChartWords.infestation(answer))));
   }
 
   private Section plans() {
@@ -114,7 +114,7 @@ public final class AnswerWords {
       blocks.add(new Paragraph("The colony in the keeper's words: " + about));
     }
     blocks.addAll(new PlanTables(answer).blocks());
-    blocks.add(new Picture(PLANS_CHART, ChartWords.plans(answer) + "."));
+    blocks.add(new Picture(PLANS_CHART, ChartWords.alternative(ChartWords.plans(answer))));
     List<Caution> others =
         Cautions.of(scenario).stream().filter(c -> !cautions().contains(c)).toList();
     if (!others.isEmpty()) {

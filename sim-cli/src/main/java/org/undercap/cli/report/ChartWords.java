@@ -19,6 +19,11 @@ final class ChartWords {
         + each(answer, run -> per100(run.table(), date));
   }
 
+  /** A finding for readers who cannot see the chart, which says itself what it shows. */
+  static String alternative(String finding) {
+    return finding + ", in the run with middle values.";
+  }
+
   /** The finding of the chart of all mites. */
   static String plans(Answer answer) {
     LocalDate date = date(answer.comparison());
@@ -33,8 +38,7 @@ final class ChartWords {
     int chosen = answer.advice().chosen();
     int nothing = answer.nothing();
     String first = part(answer, chosen, told);
-    String both = chosen == nothing ? first : first + ", " + part(answer, nothing, told);
-    return both + ", in the run with middle values";
+    return chosen == nothing ? first : first + ", " + part(answer, nothing, told);
   }
 
   private static String part(Answer answer, int place, Told told) {
