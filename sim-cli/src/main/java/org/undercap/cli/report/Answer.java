@@ -1,5 +1,6 @@
 package org.undercap.cli.report;
 
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,7 +64,13 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** Name of a plan in quotation marks, unless it is doing nothing. */
   String name(int place) {
     String name = result(place).plan().name();
-    return result(place).plan().steps().isEmpty() ? "doing nothing" : "\"" + name + "\"";
+    return result(place).plan().steps().isEmpty() ? "doing nothing" : quoted(name);
+  }
+
+  /** Names in scripts that run from right to left must not turn the sentence around them. */
+  private static String quoted(String name) {
+    boolean rightToLeft = Bidi.requiresBidi(name.toCharArray(), 0, name.length());
+    return rightToLeft ? "\"\u2068" + name + "\u2069\"" : "\"" + name + "\"";
   }
 
   /** Place of the plan of doing nothing. */

@@ -1,7 +1,10 @@
 package org.undercap.cli.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.undercap.cli.report.Report.Block;
 import org.undercap.cli.report.Report.Items;
@@ -93,9 +96,12 @@ public final class AnswerWords {
     if (dates.isEmpty()) {
       return new Paragraph("There is nothing to do under this plan. Go on counting mites.");
     }
+    Map<LocalDate, String> byDay = new LinkedHashMap<>();
+    dates.forEach(
+        date -> byDay.merge(date.date(), date.words() + ".", (first, next) -> first + " " + next));
     return new Terms(
-        dates.stream()
-            .map(date -> new Term(DateWords.day(date.date()), date.words() + "."))
+        byDay.entrySet().stream()
+            .map(day -> new Term(DateWords.day(day.getKey()), day.getValue()))
             .toList());
   }
 

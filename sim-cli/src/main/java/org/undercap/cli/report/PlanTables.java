@@ -131,7 +131,9 @@ final class PlanTables {
         comparison.tells(Outcome.BEES_AFTER_WINTER)
             ? ""
             : " The run ends before the end of winter, so bees at winter's end are not told.";
-    return brood + ends;
+    return brood
+        + ends
+        + (losses() ? " A lost colony counts with no bees and all of them weakened." : "");
   }
 
   private Grid mites() {

@@ -10,6 +10,7 @@ import org.undercap.comparison.CourseEfficacy;
 import org.undercap.ensemble.SeasonDates;
 import org.undercap.parameter.ParameterId;
 import org.undercap.simulation.DailyTable;
+import org.undercap.treatment.PlanStep;
 
 /**
  * Why the plan comes first: where the mites sit, what reaches them, when winter bees are reared.
@@ -34,7 +35,7 @@ final class ReasonWords {
     } else {
       double then = inCells(run.table(), courses.get(0).from());
       boolean same = Math.abs(then - now) < CourseWords.FEW;
-      sentences.add(today(now) + (same ? "" : later(now, then, courses.get(0).from())) + ".");
+      sentences.add(today(now) + (same ? "" : later(now, then, run, courses.get(0).from())) + ".");
     }
     long sealed =
         (long) answer.scenario().parameters().value(ParameterId.BROOD_WORKER_DAYS, SEALED);
@@ -52,14 +53,32 @@ final class ReasonWords {
         : "About " + Numbers.percent(inCells) + " of the mites sit under the cappings today";
   }
 
-  private static String later(double now, double then, LocalDate date) {
+  private static String later(double now, double then, CentralRun run, LocalDate date) {
     String share =
         then < CourseWords.FEW
             ? "but hardly any"
             : now < CourseWords.FEW
                 ? "but " + Numbers.percent(then) + " sit under the cappings"
                 : Numbers.percent(then);
-    return ", " + share + " on " + DateWords.day(date) + " when treatment begins";
+    return ", "
+        + share
+        + " on "
+        + DateWords.day(date)
+        + " when treatment begins"
+        + (then < CourseWords.FEW ? broodless(run, date) : "");
+  }
+
+  /** What the keeper did so that there is no brood. */
+  private static String broodless(CentralRun run, LocalDate date) {
+    List<PlanStep> before =
+        run.plan().steps().stream().filter(step -> !step.date().isAfter(date)).toList();
+    if (before.stream().anyMatch(step -> step instanceof PlanStep.LayingStop)) {
+      return ", thanks to the weeks without eggs";
+    }
+    return before.stream()
+            .anyMatch(s -> s instanceof PlanStep.BroodRemoval || s instanceof PlanStep.ShookSwarm)
+        ? ", thanks to the brood taken out"
+        : "";
   }
 
   private static double inCells(DailyTable table, LocalDate date) {
