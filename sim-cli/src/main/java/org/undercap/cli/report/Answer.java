@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.undercap.advice.Advice;
 import org.undercap.comparison.Comparison;
-import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.StartMites;
@@ -54,11 +53,6 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** The middle value of an outcome under a plan. */
   double median(int place, Outcome outcome) {
     return result(place).outcomes().median(outcome);
-  }
-
-  /** Whether two plans harm winter bees alike within what can be seen in a hive. */
-  boolean alike(int place, int other) {
-    return Math.abs(median(place, Ranking.HARM) - median(other, Ranking.HARM)) < Ranking.STEP;
   }
 
   /** Name of a plan in quotation marks, unless it is doing nothing. */

@@ -147,7 +147,8 @@ final class BasisWords {
       case "weather" -> "how much the weather varies";
       case "winterBees" -> "when winter bees are reared";
       case "season" -> "the days that stand for midwinter and the end of winter";
-      case "rotation", "advice", "timing", "planning" -> "the rules by which plans are judged";
+      case "rotation", "advice", "ranking", "timing", "planning" ->
+          "the rules by which plans are judged";
       default -> id;
     };
   }

@@ -1,5 +1,6 @@
 package org.undercap.cli.report;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.ensemble.Outcome;
@@ -16,10 +17,16 @@ final class Figures {
   private static final double SHOWN = 0.05;
   private static final int PERCENT = 100;
 
+  /** Stands where no colony is left alive that could have a value. */
+  private static final String NONE = "-";
+
   private Figures() {}
 
   /** A number of two figures; what would round to nothing is 0. */
   static String plain(double value) {
+    if (Double.isNaN(value)) {
+      return NONE;
+    }
     double size = Math.abs(value);
     if (size < SHOWN) {
       return "0";
@@ -29,6 +36,9 @@ final class Figures {
 
   /** A number of things that cannot be halved. */
   static String whole(double value) {
+    if (Double.isNaN(value)) {
+      return NONE;
+    }
     return value < 9.5 ? Numbers.fixed(value, 0) : Numbers.rounded(value, FIGURES);
   }
 
@@ -55,7 +65,7 @@ final class Figures {
 
   /** The middle value with its range for a table, as in {@code 1.4 (0.8-2.5)}. */
   static String number(PlanResult result, Outcome outcome) {
-    return range(result.outcomes().of(outcome));
+    return number(result.outcomes(), outcome);
   }
 
   /** The middle value of a sample with its range for a table. */
@@ -66,7 +76,8 @@ final class Figures {
 
   /** The middle value with its range for a table, as in {@code 1.4 (0.8-2.5)}. */
   static String number(OutcomeTable outcomes, Outcome outcome) {
-    return range(outcomes.of(outcome));
+    double[] q = outcomes.quantiles(outcome, SHARES);
+    return number(q[1], q[0], q[2]);
   }
 
   /** A middle value with its range for a table. */
@@ -90,9 +101,16 @@ final class Figures {
     return whole(q[1]) + " (" + whole(q[0]) + " to " + whole(q[2]) + ")";
   }
 
-  /** The middle value of a sample with its range for a table, of things that cannot be halved. */
+  /**
+   * The middle value of a sample with its range for a table, of things that cannot be halved; lost
+   * colonies (NaN) do not count.
+   */
   static String wholeRange(double[] sample) {
-    double[] q = Quantiles.of(sample, SHARES);
+    double[] living = Arrays.stream(sample).filter(x -> !Double.isNaN(x)).toArray();
+    if (living.length == 0) {
+      return NONE;
+    }
+    double[] q = Quantiles.of(living, SHARES);
     return whole(q[1]) + " (" + whole(q[0]) + "-" + whole(q[2]) + ")";
   }
 

@@ -8,9 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
+import org.undercap.comparison.Ranking.By;
 import org.undercap.ensemble.Outcome;
-import org.undercap.parameter.ParameterId;
-import org.undercap.scenario.Scenario;
 import org.undercap.treatment.PlanStep;
 
 /** What else must be known of the plan to take: the mites that it leaves, and lost colonies. */
@@ -29,15 +28,7 @@ final class OutlookWords {
     comparison = answer.comparison();
     chosen = answer.advice().chosen();
     nothing = answer.nothing();
-    limit = limit(answer.scenario());
-  }
-
-  /** The limit to act, of the user or the usual one (mites per 100 bees). */
-  static double limit(Scenario scenario) {
-    return scenario
-        .threshold()
-        .map(threshold -> threshold.mitesPer100Bees())
-        .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
+    limit = answer.scenario().limit();
   }
 
   /** One sentence or two for each thing. */
@@ -76,11 +67,13 @@ final class OutlookWords {
       Outcome count = PlanTables.COUNTS.get(i);
       if (dates.get(i).isAfter(done) && answer.median(chosen, count) > limit) {
         return Optional.of(
-            "Not enough by itself: on "
+            (chosen == nothing ? "Not without treatment: on " : "Not enough by itself: on ")
                 + on100Bees(chosen, i)
                 + ", above the limit of "
                 + Numbers.exact(limit)
-                + ". Plan a further treatment before then.");
+                + (chosen == nothing
+                    ? ". Find a treatment before then."
+                    : ". Plan a further treatment before then."));
       }
     }
     return Optional.empty();
@@ -91,11 +84,14 @@ final class OutlookWords {
     int last = comparison.dates().countDates().size() - 1;
     Outcome count = PlanTables.COUNTS.get(last);
     if (chosen == nothing
-        || !answer.alike(chosen, nothing)
+        || answer.advice().behind().get(nothing).filter(by -> by != By.MITES_LEFT).isPresent()
         || answer.median(nothing, count) > limit) {
       return Optional.empty();
     }
-    double[] mites = answer.result(nothing).outcomes().of(count);
+    double[] mites =
+        Arrays.stream(answer.result(nothing).outcomes().of(count))
+            .filter(m -> !Double.isNaN(m))
+            .toArray();
     double above = Arrays.stream(mites).filter(m -> m > limit).count() / (double) mites.length;
     return Optional.of(
         "If nothing is done: on "

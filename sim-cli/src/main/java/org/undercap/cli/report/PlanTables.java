@@ -64,9 +64,9 @@ final class PlanTables {
     blocks.add(
         new Paragraph(
             "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. The limit is "
-                + Numbers.exact(OutlookWords.limit(answer.scenario()))
+                + Numbers.exact(answer.scenario().limit())
                 + " mites on 100 bees."
-                + (losses() ? " A lost colony counts with no mites." : "")));
+                + (losses() ? " Lost colonies do not count." : "")));
     blocks.add(new Subheading("Work and money"));
     blocks.add(effort());
     efficacy(blocks);
@@ -133,7 +133,10 @@ final class PlanTables {
             : " The run ends before the end of winter, so bees at winter's end are not told.";
     return brood
         + ends
-        + (losses() ? " A lost colony counts with no bees and all of them weakened." : "");
+        + (losses()
+            ? " A colony lost before midwinter counts with all of it parasitised; weakened are those"
+                + " of the colonies that live."
+            : "");
   }
 
   private Grid mites() {

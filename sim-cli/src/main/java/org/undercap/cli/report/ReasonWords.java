@@ -87,16 +87,25 @@ final class ReasonWords {
   }
 
   private static String winterBees(SeasonDates dates) {
-    return dates.lateBrood()
-        ? "Most bees that live through winter are out already. What can still be saved is the brood"
-            + " that emerges until "
-            + DateWords.day(dates.winterBeesUntil())
-            + "; and mites left now breed on in spring."
-        : "The bees that must live through winter emerge from "
-            + DateWords.day(dates.winterBeesFrom())
-            + " to "
-            + DateWords.day(dates.winterBeesUntil())
-            + ". Those that shared their cell with a mite stay weak, however few mites are left"
-            + " later.";
+    String until = DateWords.day(dates.winterBeesUntil());
+    return switch (dates.judged()) {
+      case LATE ->
+          "Most bees that live through winter are out already. What can still be saved is the brood"
+              + " that emerges until "
+              + until
+              + "; and mites left now breed on in spring.";
+      case OF_THE_RUN ->
+          "No winter bees are reared in this run, so the plans are judged by all the brood that"
+              + " emerges until "
+              + until
+              + ".";
+      case WINTER_BEES ->
+          "The bees that must live through winter emerge from "
+              + DateWords.day(dates.winterBeesFrom())
+              + " to "
+              + until
+              + ". Those that shared their cell with a mite stay weak, however few mites are left"
+              + " later.";
+    };
   }
 }

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
+import org.undercap.comparison.Ranking.By;
 import org.undercap.ensemble.Outcome;
 
 /** The answer in a sentence, and how sure it is. */
@@ -28,7 +30,11 @@ final class SureWords {
 
   /** What counts as harm, for people. */
   static String harmed(Comparison comparison) {
-    return comparison.dates().lateBrood() ? "late brood" : "winter brood";
+    return switch (comparison.dates().judged()) {
+      case WINTER_BEES -> "winter brood";
+      case LATE -> "late brood";
+      case OF_THE_RUN -> "brood";
+    };
   }
 
   /** The answer in one or two sentences. */
@@ -42,55 +48,61 @@ final class SureWords {
     int second = answer.advice().second().orElseThrow();
     return PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase())
         + ". "
-        + (isTie(second) ? asGood(second) : best());
+        + behind(second).map(by -> first(by, second)).orElseGet(() -> alike(second));
   }
 
-  private String best() {
-    return comparison.ranking().get(0) == chosen
-        ? "Of the plans compared it harms the winter bees least."
-        : "Of the plans that nothing rules out it harms the winter bees least.";
+  private String first(By by, int second) {
+    String best =
+        ruledOutButBetter().isEmpty()
+            ? "Of the plans compared it "
+            : "Of the plans that nothing rules out it ";
+    return switch (by) {
+      case LOSSES -> best + "keeps the most colonies alive.";
+      case HARM_TO_BROOD -> best + "protects the winter bees best.";
+      case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
+      case MITES_LEFT ->
+          (isAsGood(second)
+                  ? asWell(second) + ", but this plan leaves fewer mites for the next season"
+                  : best + "leaves the fewest mites for the next season")
+              + " (about "
+              + Figures.whole(median(chosen, Outcome.MITES_AT_END))
+              + " on "
+              + DateWords.day(answer.scenario().end())
+              + ", not "
+              + Figures.whole(median(second, Outcome.MITES_AT_END))
+              + ").";
+    };
   }
 
-  private String asGood(int second) {
-    String other =
-        second == answer.nothing()
-            ? "The winter bees do as well if nothing is done"
-            : "The winter bees do as well under " + answer.name(second);
-    return other + decider(second).map(less -> ", but this plan leaves " + less).orElse("") + ".";
+  /** Whether another plan harms the brood that is judged no more within what can be seen. */
+  private boolean isAsGood(int other) {
+    return median(other, Ranking.HARM) - median(chosen, Ranking.HARM) <= Ranking.STEP;
+  }
+
+  private String alike(int second) {
+    return asWell(second) + ", with as few mites left. Choose by work, money and what is at hand.";
+  }
+
+  private String asWell(int second) {
+    return second == answer.nothing()
+        ? "The winter bees do as well if nothing is done"
+        : "The winter bees do as well under " + answer.name(second);
   }
 
   private String nothing() {
-    if (answer.advice().second().isEmpty()) {
-      return "Do nothing for now: something rules out every other plan.";
+    if (answer.advice().needless()) {
+      return "Do nothing for now. No plan protects the winter bees better, and untreated the colony"
+          + " stays below the limit of "
+          + Numbers.exact(answer.scenario().limit())
+          + " mites on 100 bees in at least 9 of 10 runs. Go on counting mites.";
     }
-    int second = answer.advice().second().get();
-    return "Do nothing for now: no plan protects the winter bees better."
-        + (isTie(second) ? " The next, " + answer.name(second) + ", protects them as well." : "");
+    return answer.advice().second().isEmpty()
+        ? "Do nothing for now: something rules out every other plan."
+        : "Do nothing for now: no plan that nothing rules out does the colony any better.";
   }
 
-  private boolean isTie(int other) {
-    return answer.alike(chosen, other);
-  }
-
-  /** What the chosen plan leaves less of than another that protects the winter bees as well. */
-  private Optional<String> decider(int other) {
-    if (less(other, Outcome.WEAKENED_AT_MIDWINTER) >= Ranking.STEP) {
-      return Optional.of("fewer weakened bees at midwinter");
-    }
-    return less(other, Outcome.MITES_AT_END) > 0
-        ? Optional.of(
-            "fewer mites for the next season (about "
-                + Figures.whole(median(chosen, Outcome.MITES_AT_END))
-                + " on "
-                + DateWords.day(answer.scenario().end())
-                + ", not "
-                + Figures.whole(median(other, Outcome.MITES_AT_END))
-                + ")")
-        : Optional.empty();
-  }
-
-  private double less(int other, Outcome outcome) {
-    return median(other, outcome) - median(chosen, outcome);
+  private Optional<By> behind(int place) {
+    return answer.advice().behind().get(place);
   }
 
   private double median(int place, Outcome outcome) {
@@ -117,10 +129,41 @@ final class SureWords {
   }
 
   private Against against(int other) {
-    if (isTie(other)) {
-      return new Against(
-          "As good as ", " for the winter bees: the difference is too small to be seen in a hive.");
-    }
+    By by = behind(other).orElse(By.MITES_LEFT);
+    return switch (by) {
+      case LOSSES -> lost(other);
+      case HARM_TO_BROOD -> harm(other);
+      case WEAKENED_BEES -> weakened(other);
+      case MITES_LEFT ->
+          isAsGood(other)
+              ? new Against(
+                  "As good as ",
+                  " for the winter bees: the difference is too small to be seen in a hive.")
+              : harm(other);
+    };
+  }
+
+  private Against lost(int other) {
+    return new Against(
+        "Better than ",
+        ": the colony is lost "
+            + Figures.runs(answer.chosen().outcomes().mean(Outcome.LOST))
+            + ", not "
+            + Figures.runs(answer.result(other).outcomes().mean(Outcome.LOST))
+            + ".");
+  }
+
+  private Against weakened(int other) {
+    return new Against(
+        "Better than ",
+        ": "
+            + Figures.percent(answer.chosen(), Outcome.WEAKENED_AT_MIDWINTER)
+            + " of the bees are weakened at midwinter, not "
+            + Figures.percent(answer.result(other), Outcome.WEAKENED_AT_MIDWINTER)
+            + ".");
+  }
+
+  private Against harm(int other) {
     double better = comparison.betterIn(chosen, other);
     double[] fewer =
         Figures.difference(
@@ -156,31 +199,46 @@ final class SureWords {
         : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
   }
 
-  /** Plans that would come first if nothing ruled them out, by reason. */
-  private void ruledOut(List<String> items) {
-    Map<String, List<String>> better = new LinkedHashMap<>();
-    Map<String, List<String>> alike = new LinkedHashMap<>();
+  /** Plans that would come first if nothing ruled them out, with what puts them first. */
+  private Map<Integer, By> ruledOutButBetter() {
+    Map<Integer, By> better = new LinkedHashMap<>();
     for (int place : comparison.ranking()) {
-      if (place == chosen) {
-        break;
+      if (!answer.advice().ruledOut().get(place).isEmpty()) {
+        answer.advice().wouldLeadBy(place).ifPresent(by -> better.put(place, by));
       }
-      String reasons = DateWords.said(String.join("; ", answer.advice().ruledOut().get(place)));
-      (isTie(place) ? alike : better)
-          .computeIfAbsent(reasons, reason -> new ArrayList<>())
-          .add(answer.name(place));
     }
-    better.forEach(
-        (reasons, plans) -> items.add(ruledOut(plans, "protect the winter bees better", reasons)));
-    alike.forEach((reasons, plans) -> items.add(ruledOut(plans, "do as well or better", reasons)));
+    return better;
   }
 
-  private static String ruledOut(List<String> plans, String what, String reasons) {
-    return DateWords.joined(plans)
-        + " would "
-        + what
-        + (plans.size() == 1 ? ", but is" : ", but are")
-        + " ruled out ("
-        + reasons
-        + ").";
+  private void ruledOut(List<String> items) {
+    record Why(By by, String reasons) {}
+    Map<Why, List<String>> plans = new LinkedHashMap<>();
+    ruledOutButBetter()
+        .forEach(
+            (place, by) -> {
+              String reasons = String.join("; ", answer.advice().ruledOut().get(place));
+              plans
+                  .computeIfAbsent(new Why(by, DateWords.said(reasons)), why -> new ArrayList<>())
+                  .add(answer.name(place));
+            });
+    plans.forEach(
+        (why, names) ->
+            items.add(
+                DateWords.joined(names)
+                    + " would "
+                    + gain(why.by)
+                    + (names.size() == 1 ? ", but is" : ", but are")
+                    + " ruled out ("
+                    + why.reasons
+                    + ")."));
+  }
+
+  private static String gain(By by) {
+    return switch (by) {
+      case LOSSES -> "keep more colonies alive";
+      case HARM_TO_BROOD -> "protect the winter bees better";
+      case WEAKENED_BEES -> "leave fewer weakened bees";
+      case MITES_LEFT -> "leave fewer mites";
+    };
   }
 }
