@@ -113,7 +113,11 @@ enum Change {
     List<Plan> moved = new ArrayList<>();
     for (Plan plan : plans) {
       if (plan.name().equals(chosen)) {
-        moved.add(new Plan(chosen, plan.steps().stream().map(step -> step.moved(days)).toList()));
+        moved.add(
+            new Plan(
+                chosen,
+                plan.steps().stream().map(step -> step.moved(days)).toList(),
+                plan.supersUntil()));
       } else if (!plan.name().equals(Plan.DO_NOTHING)) {
         moved.add(plan);
       }

@@ -50,7 +50,7 @@ public final class RuledOut {
     for (PlanStep step : plan.steps()) {
       if (step instanceof PlanStep.Application application) {
         reasons.addAll(lists(application.method()));
-        reasons.addAll(supers(application));
+        reasons.addAll(supers(plan, application));
       }
     }
     reasons.addAll(weather(plan));
@@ -73,10 +73,10 @@ public final class RuledOut {
     return reasons;
   }
 
-  private List<String> supers(PlanStep.Application application) {
-    Optional<LocalDate> until = scenario.keeper().supersUntil();
+  private List<String> supers(Plan plan, PlanStep.Application application) {
+    Optional<LocalDate> until = scenario.supersUntil(plan);
     if (until.isEmpty() && scenario.hive().supersOn()) {
-      return List.of("honey supers are on; say until when (colony.supers-until)");
+      return List.of("honey supers are on, and the scenario does not say until when");
     }
     return until
         .filter(day -> !application.date().isAfter(day))

@@ -132,6 +132,16 @@ public record Scenario(
   }
 
   /**
+   * When honey supers are taken off under a plan.
+   *
+   * @param plan a plan
+   * @return the last day on which they are on; empty if there are none, or nothing is known
+   */
+  public Optional<LocalDate> supersUntil(Plan plan) {
+    return plan.supersUntil().or(() -> keeper.supersUntil());
+  }
+
+  /**
    * The limit that the keeper wants to stay below.
    *
    * @return the threshold of the scenario, or the usual one (mites per 100 bees)

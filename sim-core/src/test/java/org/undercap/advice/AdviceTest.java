@@ -137,7 +137,23 @@ class AdviceTest {
             plans:
             """
                 + Scenarios.plan("Gel", "2026-08-10", "thymol-gel"));
-    assertTrue(reasons(supers, "Gel").contains("say until when"));
+    assertTrue(reasons(supers, "Gel").contains("does not say until when"));
+    Scenario off =
+        Scenarios.of(
+            """
+            undercap: 1
+            name: Supers
+            site: {climate: central-european}
+            colony: {date: 2026-08-05, bees: 20000, brood: 24000 cells, supers-until: 2026-09-10}
+            mites: {in-colony: 1000}
+            plans:
+              - name: Honey off first
+                supers-until: 2026-08-09
+                steps: [{date: 2026-08-10, treatment: thymol-gel}]
+              - {name: Too soon, steps: [{date: 2026-08-10, treatment: thymol-gel}]}
+            """);
+    assertEquals("", reasons(off, "Honey off first"));
+    assertTrue(reasons(off, "Too soon").contains("honey supers are on until 2026-09-10"));
   }
 
   @Test
