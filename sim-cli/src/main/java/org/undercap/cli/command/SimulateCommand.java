@@ -72,7 +72,10 @@ final class SimulateCommand implements Callable<Integer> {
     List<Plan> plans =
         planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
     Plan traced = trace == null ? null : traced(scenario, plans);
-    Optional<OutputFolder> wanted = output.folder();
+    Optional<OutputFolder> wanted =
+        output
+            .folder()
+            .map(path -> path.with(CommandWords.manifest(spec, scenario, Optional.empty())));
     check(plans, traced != null, wanted);
     double mites = Mites.of(scenario).median();
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);

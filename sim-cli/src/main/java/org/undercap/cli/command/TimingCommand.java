@@ -14,6 +14,7 @@ import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.TimingFiles;
@@ -88,7 +89,14 @@ final class TimingCommand implements Callable<Integer> {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
     List<Method> chosen = Methods.of(scenario, methods);
-    output.folder().ifPresent(folder -> TimingFiles.check(folder, output.svg()));
+    Optional<OutputFolder> folder =
+        output
+            .folder()
+            .map(
+                path ->
+                    path.with(
+                        CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
+    folder.ifPresent(to -> TimingFiles.check(to, output.svg()));
     StartMites mites = Mites.of(scenario);
     Timing timing = timing(scenario, mites, chosen);
     if (json.wanted()) {
@@ -100,10 +108,7 @@ final class TimingCommand implements Callable<Integer> {
     }
     out.flush();
     PrintWriter err = spec.commandLine().getErr();
-    output
-        .folder()
-        .ifPresent(
-            folder -> new TimingFiles(timing, ChartStyle.A4, output.svg()).write(folder, err));
+    folder.ifPresent(to -> new TimingFiles(timing, ChartStyle.A4, output.svg()).write(to, err));
     return ExitCodes.DONE;
   }
 

@@ -166,8 +166,7 @@ public final class DesignReader {
   public BatchRow row(long number, String line) {
     Problems problems = new Problems();
     Optional<BatchRow> row = row(number, (int) number + 1, line, problems);
-    return row.orElseThrow(
-        () -> new IllegalArgumentException(problems.all().get(0).text()));
+    return row.orElseThrow(() -> new IllegalArgumentException(problems.all().get(0).text()));
   }
 
   private void rows(Problems problems, RowTaker taker) {
@@ -249,8 +248,7 @@ public final class DesignReader {
     Place place = new Place(file.toString(), line, 1);
     Optional<List<CsvField>> fields = CsvField.of(text);
     if (fields.isEmpty()) {
-      problems.add(
-          place, "", "a quoted field is not closed", "write \" at both ends of the text");
+      problems.add(place, "", "a quoted field is not closed", "write \" at both ends of the text");
       return Optional.empty();
     }
     if (fields.get().size() != header.size()) {

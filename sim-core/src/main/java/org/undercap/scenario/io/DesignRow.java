@@ -67,8 +67,7 @@ final class DesignRow {
     double bees = limited(DesignReader.BEES, "colony.bees", scenario.hive().bees());
     double brood = limited(DesignReader.BROOD, "colony.brood", scenario.hive().broodCells());
     double queen =
-        limited(
-            DesignReader.QUEEN, "colony.queen-quality", scenario.hive().queenQuality());
+        limited(DesignReader.QUEEN, "colony.queen-quality", scenario.hive().queenQuality());
     double mites = mites(base);
     double warmer = value(DesignReader.WARMER, DesignRow::warmth, 0.0);
     Plan plan = plan(base);
@@ -116,8 +115,7 @@ final class DesignRow {
     int shift =
         value(
             DesignReader.SHIFT,
-            text ->
-                (int) InputLimits.shipped().get("design.shift").check(Quantities.number(text)),
+            text -> (int) InputLimits.shipped().get("design.shift").check(Quantities.number(text)),
             0);
     return value(DesignReader.PLAN, text -> base.plan(text, shift), base.nothing());
   }
@@ -198,8 +196,7 @@ final class DesignRow {
   private void fail(String column, String message, String hint) {
     good = false;
     CsvField field = fields.get(column);
-    Place place =
-        field == null ? begin : new Place(begin.file(), begin.line(), field.column());
+    Place place = field == null ? begin : new Place(begin.file(), begin.line(), field.column());
     problems.add(place, column, message, hint);
   }
 

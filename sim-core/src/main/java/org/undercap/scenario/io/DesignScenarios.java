@@ -128,8 +128,7 @@ final class DesignScenarios {
           mites = Optional.of(StartMites.of(scenario()).median());
         } catch (IllegalArgumentException e) {
           throw new BadValueException(
-              "the counts of the scenario cannot tell how many mites there are: "
-                  + e.getMessage(),
+              "the counts of the scenario cannot tell how many mites there are: " + e.getMessage(),
               "give the column mites");
         }
       }
