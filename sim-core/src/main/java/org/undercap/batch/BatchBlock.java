@@ -2,11 +2,12 @@ package org.undercap.batch;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
 import org.undercap.climate.SeasonDay;
 import org.undercap.ensemble.LaneOutcomes;
 import org.undercap.ensemble.Outcome;
@@ -115,10 +116,10 @@ public final class BatchBlock {
     return day < 0 ? Optional.empty() : Optional.of(start.plusDays(day));
   }
 
-  private static List<OptionalDouble> told(LaneOutcomes outcomes, int lane) {
-    List<OptionalDouble> values = new ArrayList<>();
+  private static Map<Outcome, Double> told(LaneOutcomes outcomes, int lane) {
+    Map<Outcome, Double> values = new EnumMap<>(Outcome.class);
     for (Outcome outcome : Outcome.values()) {
-      values.add(outcomes.of(outcome, lane));
+      outcomes.of(outcome, lane).ifPresent(value -> values.put(outcome, value));
     }
     return values;
   }
@@ -133,7 +134,7 @@ public final class BatchBlock {
   private static ColonyLanes start(List<BatchRow> rows, ModelParameters parameters) {
     BatchRow first = rows.get(0);
     int day = SeasonDay.of(first.start());
-    boolean alike = rows.stream().allMatch(row -> row.parameters() == first.parameters());
+    boolean alike = parameters.agreeBeside(Set.of());
     ColonyLanes start =
         alike
             ? StartShape.at(first.climate(), day, ModelParameters.of(first.parameters()))

@@ -1,8 +1,8 @@
 package org.undercap.batch;
 
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.undercap.ensemble.Outcome;
@@ -12,7 +12,7 @@ public record BatchResult(
     BatchRow row,
     Optional<String> problem,
     Optional<LocalDate> lostOn,
-    List<OptionalDouble> outcomes,
+    Map<Outcome, Double> outcomes,
     List<BatchDay> days) {
 
   /**
@@ -21,20 +21,17 @@ public record BatchResult(
    * @param row the run
    * @param problem why it could not be run, as of a colony that cannot live in the climate
    * @param lostOn day on which the colony was lost
-   * @param outcomes one value for each {@link Outcome}, in their order; empty where the run does
-   *     not tell it, all empty if there is a problem
+   * @param outcomes the outcomes that the run tells; none if there is a problem
    * @param days the days that were asked for
    */
   public BatchResult {
-    outcomes = List.copyOf(outcomes);
+    outcomes = Map.copyOf(outcomes);
     days = List.copyOf(days);
   }
 
   /** A run that could not be run. */
   static BatchResult failed(BatchRow row, String why) {
-    List<OptionalDouble> unknown =
-        Collections.nCopies(Outcome.values().length, OptionalDouble.empty());
-    return new BatchResult(row, Optional.of(why), Optional.empty(), unknown, List.of());
+    return new BatchResult(row, Optional.of(why), Optional.empty(), Map.of(), List.of());
   }
 
   /**
@@ -44,7 +41,8 @@ public record BatchResult(
    * @return its value, if the run tells it; unit as {@link Outcome} says
    */
   public OptionalDouble outcome(Outcome outcome) {
-    return outcomes.get(outcome.ordinal());
+    Double value = outcomes.get(outcome);
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   /**

@@ -46,7 +46,9 @@ public record BatchRow(
    * @throws IllegalArgumentException if a number is out of range or the run ends before it begins
    */
   public BatchRow {
-    Checks.positive(number, "number of the run");
+    if (number < 1) {
+      throw new IllegalArgumentException("number of the run " + number + " must be at least 1");
+    }
     Checks.positive(bees, "bees");
     Checks.notNegative(broodCells, "brood (cells)");
     Checks.notNegative(mites, "mites");

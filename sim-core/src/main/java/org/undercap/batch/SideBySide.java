@@ -103,9 +103,6 @@ record SideBySide(
   }
 
   private static Map<ParameterId, String> parting(BatchRow row) {
-    if (row.parameters() == row.scenario().parameters()) {
-      return Map.of();
-    }
     Map<ParameterId, String> parting = new TreeMap<>();
     Scenario scenario = row.scenario();
     for (ParameterId id : ParameterId.values()) {

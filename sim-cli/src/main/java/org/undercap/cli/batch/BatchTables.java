@@ -113,7 +113,9 @@ public record BatchTables(RowFormat format, DailyChoice choice, boolean compress
     cells.add(row.end());
     cells.add(result.lostOn());
     cells.add(result.problem());
-    cells.addAll(result.outcomes());
+    for (Outcome outcome : Outcome.values()) {
+      cells.add(result.outcome(outcome));
+    }
     return cells.toArray();
   }
 

@@ -21,6 +21,12 @@ import picocli.CommandLine.ParseResult;
  * not depend on, and with the plain names of files.
  */
 final class CommandWords {
+  /** Names a single file to be written. */
+  static final String TRACE = "--trace";
+
+  /** Names a single file to be written. */
+  static final String LEDGER = "--ledger";
+
   /** Results do not depend on these, or they say where results go. */
   static final Set<String> APART =
       Set.of(
@@ -31,8 +37,8 @@ final class CommandWords {
           RootCommand.DEBUG,
           RootCommand.NO_COLOR,
           "--json",
-          "--trace",
-          "--ledger",
+          TRACE,
+          LEDGER,
           "--explain");
 
   private CommandWords() {}
@@ -47,6 +53,14 @@ final class CommandWords {
         draws,
         scenario.parameters(),
         InputFiles.ofAll(inputs));
+  }
+
+  /** The manifest of a single file that an option names. */
+  static Manifest manifest(CommandSpec spec, Scenario scenario, String option, String file) {
+    Manifest whole = manifest(spec, scenario, Optional.empty());
+    List<String> words = new ArrayList<>(whole.command());
+    words.add(option + "=" + file);
+    return new Manifest(words, whole.scenario(), whole.draws(), whole.parameters(), whole.inputs());
   }
 
   /** The manifest of a command that runs no one scenario. */

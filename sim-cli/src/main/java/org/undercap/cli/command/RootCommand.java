@@ -49,6 +49,9 @@ import picocli.CommandLine.Spec;
       ParametersCommand.class,
       SourcesCommand.class,
       SchemaCommand.class,
+      ColumnsCommand.class,
+      RerunCommand.class,
+      CiteCommand.class,
       HelpCommand.class,
       GenerateCompletion.class
     })

@@ -56,8 +56,9 @@ final class Journal implements AutoCloseable {
 
   private void read() throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
-    while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-      continue;
+    int read = channel.read(bytes);
+    while (read >= 0 && bytes.hasRemaining()) {
+      read = channel.read(bytes);
     }
     String text = new String(bytes.array(), StandardCharsets.UTF_8);
     int good = 0;

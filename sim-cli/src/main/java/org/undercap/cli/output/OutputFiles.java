@@ -111,13 +111,13 @@ public final class OutputFiles implements AutoCloseable {
    */
   public void publish(PrintWriter err) {
     folder
-        .lister()
-        .filter(lister -> wants(OutputFolder.MANIFEST))
+        .listing()
+        .filter(manifest -> wants(manifest.name()))
         .ifPresent(
-            lister ->
+            manifest ->
                 text(
-                    OutputFolder.MANIFEST,
-                    writer -> lister.write(writer, digestsFor(OutputFolder.MANIFEST))));
+                    manifest.name(),
+                    writer -> manifest.lister().write(writer, digestsFor(manifest.name()))));
     for (String name : names) {
       if (wants(name) && !written.containsKey(name)) {
         throw new IllegalStateException("file " + name + " was prepared but not written");

@@ -24,9 +24,9 @@ import java.util.Set;
  *
  * @param path the folder, as the user wrote it; need not exist
  * @param ifExists what to do with files that exist already
- * @param lister writes the manifest, which is then among the files of every call; empty for none
+ * @param listing the manifest, which is then among the files of every call; empty for none
  */
-public record OutputFolder(Path path, IfExists ifExists, Optional<Lister> lister) {
+public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listing) {
   /** Name of the file that tells what the others were made from. */
   public static final String MANIFEST = "manifest.json";
 
@@ -41,6 +41,14 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Lister> lister
      */
     void write(Writer writer, Map<String, String> files);
   }
+
+  /**
+   * A manifest.
+   *
+   * @param name name of its file
+   * @param lister writes it
+   */
+  public record Listing(String name, Lister lister) {}
 
   /**
    * A folder without manifest.
@@ -59,7 +67,18 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Lister> lister
    * @return the folder
    */
   public OutputFolder with(Lister manifest) {
-    return new OutputFolder(path, ifExists, Optional.of(manifest));
+    return with(MANIFEST, manifest);
+  }
+
+  /**
+   * The same folder with a manifest of a name of its own, where single files are written.
+   *
+   * @param name name of the manifest
+   * @param manifest writes it
+   * @return the folder
+   */
+  public OutputFolder with(String name, Lister manifest) {
+    return new OutputFolder(path, ifExists, Optional.of(new Listing(name, manifest)));
   }
 
   /**
@@ -85,7 +104,9 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Lister> lister
    *     lower case count as the same, as they do on some systems)
    */
   public OutputFiles prepare(List<String> names) {
-    return prepareAll(lister.isEmpty() ? names : withManifest(names));
+    List<String> all = new ArrayList<>(names);
+    listing.ifPresent(manifest -> all.add(manifest.name()));
+    return prepareAll(all);
   }
 
   /**
@@ -103,12 +124,6 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Lister> lister
       written.text(name, writer -> manifest.write(writer, digests));
       written.publish(err);
     }
-  }
-
-  private static List<String> withManifest(List<String> names) {
-    List<String> all = new ArrayList<>(names);
-    all.add(MANIFEST);
-    return all;
   }
 
   private OutputFiles prepareAll(List<String> names) {

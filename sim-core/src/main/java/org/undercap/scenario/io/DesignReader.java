@@ -65,6 +65,7 @@ public final class DesignReader {
   private final Path file;
   private final DesignScenarios scenarios;
   private List<String> header = List.of();
+  private long count;
 
   private DesignReader(Path file, Optional<Path> scenario) {
     this.file = file;
@@ -107,7 +108,24 @@ public final class DesignReader {
     return problems.isEmpty() ? Reading.of(reader) : Reading.failed(problems);
   }
 
-  private long count;
+  /**
+   * Reads the first line of a design that was checked, for {@link #row}.
+   *
+   * @param file the design
+   * @param scenario the scenario of the rows that name none
+   * @return the design; its number of runs is not known
+   * @throws IllegalArgumentException if the first line has problems
+   * @throws UncheckedIOException if the file cannot be read
+   */
+  public static DesignReader open(Path file, Optional<Path> scenario) {
+    DesignReader reader = new DesignReader(file, scenario);
+    Problems problems = new Problems();
+    reader.lines(problems, (number, at, line) -> false);
+    if (!problems.isEmpty()) {
+      Reading.failed(problems).orThrow();
+    }
+    return reader;
+  }
 
   /**
    * Number of runs.
@@ -169,7 +187,43 @@ public final class DesignReader {
     return row.orElseThrow(() -> new IllegalArgumentException(problems.all().get(0).text()));
   }
 
+  /** Takes the lines of rows one by one. */
+  @FunctionalInterface
+  public interface LineTaker {
+    /**
+     * Takes a line.
+     *
+     * @param number number of the run, from 1
+     * @param line its line
+     */
+    void take(long number, String line);
+  }
+
+  /**
+   * The lines of a design that was checked, for {@link #row}.
+   *
+   * @param taker takes the lines of the rows in the order of the file
+   * @throws UncheckedIOException if the file cannot be read
+   */
+  public void lines(LineTaker taker) {
+    lines(
+        new Problems(),
+        (number, at, line) -> {
+          taker.take(number, line);
+          return true;
+        });
+  }
+
   private void rows(Problems problems, RowTaker taker) {
+    lines(problems, (number, at, line) -> taker.take(row(number, at, line, problems)));
+  }
+
+  @FunctionalInterface
+  private interface PlacedLine {
+    boolean take(long number, int at, String line);
+  }
+
+  private void lines(Problems problems, PlacedLine taker) {
     try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
       String first = lines.readLine();
       header = header(first == null ? "" : withoutMark(first), problems);
@@ -182,7 +236,7 @@ public final class DesignReader {
         at++;
         if (!line.isBlank()) {
           number++;
-          if (!taker.take(row(number, at, line, problems))) {
+          if (!taker.take(number, at, line)) {
             return;
           }
         }

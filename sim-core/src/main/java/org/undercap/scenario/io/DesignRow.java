@@ -130,7 +130,7 @@ final class DesignRow {
       fail(field, "the last day " + end + " must lie after the first day " + start, "");
       return;
     }
-    orFail(field, () -> InputLimits.shipped().get("horizon").check(days));
+    orFail(field, () -> InputLimits.shipped().get("horizon").check((double) days));
     for (PlanStep step : plan.steps()) {
       if (step.date().isBefore(start) || step.date().isAfter(end)) {
         fail(
