@@ -127,8 +127,12 @@ class BatchBlockTest {
     for (Parameter parameter : ParameterCatalogue.shipped().all()) {
       if (parameter.values().size() == 1) {
         double value = parameter.values().get(0);
-        double other = value == Math.rint(value) && value > 1 ? value - 1 : 0.97 * value;
-        rows.add(row(rows.size() + 1, scenario.parameters().with(parameter.id(), other), 400, 1));
+        rows.add(
+            row(
+                rows.size() + 1,
+                scenario.parameters().with(parameter.id(), other(parameter, value)),
+                400,
+                1));
       }
     }
     rows.add(warmer(row(rows.size() + 1, scenario.parameters(), 300, 1), 2));
@@ -143,6 +147,12 @@ class BatchBlockTest {
       different += alone.outcomes().equals(together.get(0).outcomes()) ? 0 : 1;
     }
     assertTrue(different > 30, "parameters make a difference: " + different);
+  }
+
+  /** Another value that the parameter may have. */
+  private static double other(Parameter parameter, double value) {
+    double smaller = value == Math.rint(value) && value > 1 ? value - 1 : 0.97 * value;
+    return parameter.id().domain().accepts(smaller) ? smaller : value + 1;
   }
 
   @Test

@@ -97,8 +97,7 @@ public final class BatchJob implements Callable<Integer> {
         spark
             .parallelize(blocks, Math.min(tasks, blocks.size()))
             .mapPartitions(
-                new BlockTask(
-                    String.valueOf(file.getFileName()), scenarioName, format, every))
+                new BlockTask(String.valueOf(file.getFileName()), scenarioName, format, every))
             .persist(StorageLevel.DISK_ONLY());
     for (int table = 0; table < names().size(); table++) {
       int place = table;
@@ -129,8 +128,7 @@ public final class BatchJob implements Callable<Integer> {
   }
 
   static BatchTables tables(String format, int every) {
-    DailyChoice choice =
-        every == 0 ? DailyChoice.NONE : new DailyChoice(DailyChoice.USUAL, every);
+    DailyChoice choice = every == 0 ? DailyChoice.NONE : new DailyChoice(DailyChoice.USUAL, every);
     return new BatchTables(RowFormat.of(format), choice, false);
   }
 }

@@ -126,14 +126,15 @@ class BatchCommandTest {
     assertFalse(Files.exists(folder.resolve("lines/daily.jsonl")));
     List<String> lines = Files.readAllLines(folder.resolve("lines/runs.jsonl"));
     List<String> table = Files.readAllLines(folder.resolve("table/runs.csv"));
+    String comma = ",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)"; // one that is not within quotes
     String[] names = table.get(0).split(",", -1);
     assertEquals(RUNS, lines.size());
     for (int i : List.of(0, 1, 599)) {
       JsonNode line = new ObjectMapper().readTree(lines.get(i));
-      String[] cells = table.get(i + 1).split(",", -1);
+      String[] cells = table.get(i + 1).split(comma, -1);
       for (int column = 0; column < names.length; column++) {
         String value = line.has(names[column]) ? line.get(names[column]).asText() : "";
-        assertEquals(cells[column], value, names[column]);
+        assertEquals(cells[column].replace("\"", ""), value, names[column]);
       }
     }
   }

@@ -59,7 +59,8 @@ class ColumnsTest {
     header("compare curves.csv", "c/curves.csv");
     header("compare outcomes.csv", "c/outcomes.csv");
     plans(out);
-    Path yard = Files.writeString(folder.resolve("y.csv"), "colony,wash_bees,wash_mites\nA,300,4\n");
+    Path yard =
+        Files.writeString(folder.resolve("y.csv"), "colony,wash_bees,wash_mites\nA,300,4\n");
     run("apiary", yard.toString(), "--scenario=" + scenario, "--members=3", out + "/a");
     header("apiary colonies.csv", "a/colonies.csv");
     header("apiary plans.csv", "a/plans.csv");
@@ -79,7 +80,7 @@ class ColumnsTest {
     for (String days : List.of("150", "60")) {
       String text = SmallScenario.TEXT.replace("horizon: 150", "horizon: " + days);
       Path other = folder.resolve(days + ".yaml");
-      Files.writeString(other, text.replaceAll("(?s)    - name: Dribble.*", ""));
+      Files.writeString(other, text.replaceAll("(?s)  - name: Dribble.*", ""));
       run("timing", other.toString(), "--method=thymol-gel", "--members=3", out + "/t" + days);
       run("plan", other.toString(), "--schedules=30", "--members=3", out + "/p" + days);
       header("timing starts.csv", "t" + days + "/starts.csv");
