@@ -48,6 +48,7 @@ class ArchitectureTest {
           "planning",
           "evidence",
           "batch",
+          "resistance",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =

@@ -93,7 +93,7 @@ public final class BatchBlock {
     Simulator.RunEnd end =
         new Simulator(parameters, drivers(rows))
             .run(
-                start(rows, parameters),
+                start(rows),
                 interventions(rows),
                 choice.every() > 0
                     ? List.of(outcomes.observer(), days)
@@ -131,15 +131,22 @@ public final class BatchBlock {
         .orElse(row.parameters().value(ParameterId.THRESHOLD_USUAL));
   }
 
-  private static ColonyLanes start(List<BatchRow> rows, ModelParameters parameters) {
+  private static ColonyLanes start(List<BatchRow> rows) {
     BatchRow first = rows.get(0);
     int day = SeasonDay.of(first.start());
-    boolean alike = parameters.agreeBeside(Set.of());
+    // Strengths of treatments shape nothing before the first treatment, and much is saved when the
+    // rest agrees.
+    double strength = first.parameters().value(ParameterId.TREATMENT_STRENGTH);
+    ModelParameters before =
+        ModelParameters.of(
+            rows.stream()
+                .map(row -> row.parameters().with(ParameterId.TREATMENT_STRENGTH, strength))
+                .toList());
     ColonyLanes start =
-        alike
+        before.agreeBeside(Set.of())
             ? StartShape.at(first.climate(), day, ModelParameters.of(first.parameters()))
                 .copies(0, rows.size())
-            : StartShape.at(first.climate(), day, parameters);
+            : StartShape.at(first.climate(), day, before);
     for (int lane = 0; lane < rows.size(); lane++) {
       BatchRow row = rows.get(lane);
       start.setQueenQuality(lane, row.queenQuality());

@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       EfficacyCommand.class,
       CheckCommand.class,
       BatchCommand.class,
+      ResistanceCommand.class,
       EvidenceCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,

@@ -68,6 +68,8 @@ class ColumnsTest {
     run("batch", design.toString(), "--scenario=" + scenario, "--columns=all", out + "/b");
     header("batch runs", "b/runs.csv");
     header("batch daily", "b/daily.csv");
+    run("resistance", scenario, "--years=1", "--share=thymol=1 %", out + "/r");
+    header("resistance years.csv", "r/years.csv");
     TABLES.put("batch DESIGN", DesignReader.COLUMNS);
     TABLES.put("apiary TABLE", ApiaryReader.COLUMNS);
     TABLES.put(
