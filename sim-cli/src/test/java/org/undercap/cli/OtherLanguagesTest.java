@@ -18,7 +18,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The examples of README.md in R and Python read the tables of a batch, where these are installed. */
+/**
+ * The examples of README.md in R and Python read the tables of a batch, where these are installed.
+ */
 class OtherLanguagesTest {
   private static final int FIGURES = 5;
 

@@ -20,7 +20,8 @@ import org.undercap.treatment.Treatment;
  * Treatments that meet the resistant mites of the day, and select for them. A treatment acts on the
  * susceptible mites only; of the mites that the model books as killed on a day, all those that a
  * class of substances killed were susceptible to it. Where several treatments act on a day, the
- * dead are shared out by their hazards. Everything else that happens to mites happens to both alike.
+ * dead are shared out by their hazards. Everything else that happens to mites happens to both
+ * alike.
  */
 final class Selection implements Intervention, DayObserver {
   private final Scenario scenario;
@@ -81,7 +82,8 @@ final class Selection implements Intervention, DayObserver {
     }
     for (String substance : new ArrayList<>(resistant.keySet())) {
       double[] hazard = hazards.getOrDefault(substance, new double[2]);
-      double killed = part(onBees, hazard[0], hazardOnBees) + part(inCells, hazard[1], hazardInCells);
+      double killed =
+          part(onBees, hazard[0], hazardOnBees) + part(inCells, hazard[1], hazardInCells);
       double before = resistant.get(substance);
       double mites = before * (left + killed - arrived) + arriving.get(substance) * arrived;
       double after = Math.min(1, mites / left);

@@ -11,6 +11,7 @@ import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.SearchFiles;
@@ -64,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
                     path.with(
                         CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
     folder.ifPresent(SearchFiles::check);
-    PlanSearch.Result result = PlanSearch.of(scenario, Mites.of(scenario), settings());
+    PlanSearch.Result result = search(scenario);
     if (json.wanted()) {
       StringWriter document = new StringWriter();
       PlanningJson.search(document, result);
@@ -76,6 +77,14 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     folder.ifPresent(to -> SearchFiles.write(result, to, err));
     return ExitCodes.DONE;
+  }
+
+  private PlanSearch.Result search(Scenario scenario) {
+    SearchSettings settings = settings();
+    int most = settings.schedules() + settings.finalists();
+    try (Progress progress = RootCommand.progress(spec, "schedules", most)) {
+      return PlanSearch.of(scenario, Mites.of(scenario), settings, progress::add);
+    }
   }
 
   private SearchSettings settings() {

@@ -39,7 +39,7 @@ import picocli.CommandLine.Spec;
     },
     footerHeading = "%nExamples:%n",
     footer = {
-      "  undercap resistance my-colony.yaml --share \"pyrethroid=1 %\" --scheme Strips --scheme Strips,Acid",
+      "  undercap resistance my-colony.yaml --share pyrethroid=0.01 --scheme Strips --scheme Strips,Acid",
       "  undercap resistance my-colony.yaml --share pyrethroid=0.01 --years 10 --out results"
     })
 final class ResistanceCommand implements Callable<Integer> {

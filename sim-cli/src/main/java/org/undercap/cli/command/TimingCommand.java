@@ -15,6 +15,7 @@ import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.TimingFiles;
@@ -123,6 +124,10 @@ final class TimingCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new UsageException(e.getMessage());
     }
-    return Timing.of(scenario, mites, chosen, dates, ensemble.settings());
+    int courses = chosen.stream().mapToInt(method -> method.usual().courses().size()).sum();
+    int starts = courses * dates.all().size();
+    try (Progress progress = RootCommand.progress(spec, "start dates", starts)) {
+      return Timing.of(scenario, mites, chosen, dates, ensemble.settings(), progress::add);
+    }
   }
 }

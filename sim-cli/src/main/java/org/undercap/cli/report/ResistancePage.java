@@ -64,8 +64,7 @@ public final class ResistancePage {
         (name, years) -> {
           page.heading(name).table(table(years));
           ResistanceYear last = years.get(years.size() - 1);
-          last.lostOn()
-              .ifPresent(day -> page.paragraph("The colony is lost on " + day + "."));
+          last.lostOn().ifPresent(day -> page.paragraph("The colony is lost on " + day + "."));
         });
     return page.render();
   }

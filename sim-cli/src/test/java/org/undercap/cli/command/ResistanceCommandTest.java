@@ -51,7 +51,12 @@ class ResistanceCommandTest {
   void treatmentSelects() throws IOException {
     CliRun run =
         CliRun.of(
-            "resistance", scenario, "--years=2", "--share=thymol=0.01", "--json", "--scheme=Gel, twice");
+            "resistance",
+            scenario,
+            "--years=2",
+            "--share=thymol=0.01",
+            "--json",
+            "--scheme=Gel, twice");
     JsonNode years = new ObjectMapper().readTree(run.out()).get("schemes").get(0).get("years");
     double one = years.get(0).get("resistant").get(0).get("fraction").asDouble();
     double two = years.get(1).get("resistant").get(0).get("fraction").asDouble();
@@ -65,7 +70,9 @@ class ResistanceCommandTest {
     assertTrue(run.err().startsWith("no mites are resistant on the first day: give --share"));
     assertEquals(2, CliRun.of("resistance", scenario, "--share=amitraz=1 %").exitCode());
     assertEquals(2, CliRun.of("resistance", scenario, "--share=thymol=lots").exitCode());
-    assertEquals(2, CliRun.of("resistance", scenario, "--share=thymol=1 %", "--years=99").exitCode());
-    assertEquals(2, CliRun.of("resistance", scenario, "--share=thymol=1 %", "--scheme=x").exitCode());
+    assertEquals(
+        2, CliRun.of("resistance", scenario, "--share=thymol=1 %", "--years=99").exitCode());
+    assertEquals(
+        2, CliRun.of("resistance", scenario, "--share=thymol=1 %", "--scheme=x").exitCode());
   }
 }
