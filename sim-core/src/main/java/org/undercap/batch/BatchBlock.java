@@ -3,11 +3,12 @@ package org.undercap.batch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import org.undercap.climate.Climate;
 import org.undercap.climate.SeasonDay;
 import org.undercap.ensemble.LaneOutcomes;
 import org.undercap.ensemble.Outcome;
@@ -17,6 +18,7 @@ import org.undercap.model.ColonyLanes;
 import org.undercap.model.ModelException;
 import org.undercap.model.ModelParameters;
 import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
 import org.undercap.scenario.ChosenThreshold;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DailyDrivers;
@@ -28,14 +30,18 @@ import org.undercap.treatment.Interventions;
 import org.undercap.treatment.Treatment;
 
 /**
- * Runs rows of a batch, those that can stand side by side as lanes of one block. Holds nothing from
- * one call to the next, so one object may serve many threads.
+ * Runs rows of a batch, those that can stand side by side as lanes of one block. It remembers the
+ * shapes of some start states, and nothing else; one object may serve many threads.
  */
 public final class BatchBlock {
   /** Rows that are best given at a time: enough lanes for the engine, few enough for memory. */
   public static final int ROWS = 128;
 
+  /** Shapes that are remembered; a design may go through all days and places. */
+  private static final int MOST_SHAPES = 64;
+
   private final DailyChoice choice;
+  private final Map<ShapeKey, StartShape> shapes = new HashMap<>();
 
   /**
    * Prepares to run rows.
@@ -88,7 +94,8 @@ public final class BatchBlock {
         ModelParameters.of(rows.stream().map(BatchRow::parameters).toList());
     SeasonDates dates =
         SeasonDates.of(first.climate(), first.start(), first.end(), first.parameters());
-    LaneOutcomes outcomes = new LaneOutcomes(dates, first.end(), limit(first), rows.size());
+    LaneOutcomes outcomes =
+        new LaneOutcomes(dates, first.start(), first.end(), limit(first), rows.size());
     DailyRows days = new DailyRows(choice, rows.size());
     Simulator.RunEnd end =
         new Simulator(parameters, drivers(rows))
@@ -98,7 +105,7 @@ public final class BatchBlock {
                 choice.every() > 0
                     ? List.of(outcomes.observer(), days)
                     : List.of(outcomes.observer()));
-    outcomes.close();
+    outcomes.close(end);
     List<BatchResult> results = new ArrayList<>();
     for (int lane = 0; lane < rows.size(); lane++) {
       results.add(
@@ -131,28 +138,40 @@ public final class BatchBlock {
         .orElse(row.parameters().value(ParameterId.THRESHOLD_USUAL));
   }
 
-  private static ColonyLanes start(List<BatchRow> rows) {
+  private ColonyLanes start(List<BatchRow> rows) {
     BatchRow first = rows.get(0);
-    int day = SeasonDay.of(first.start());
     // Strengths of treatments shape nothing before the first treatment, and much is saved when the
     // rest agrees.
-    double strength = first.parameters().value(ParameterId.TREATMENT_STRENGTH);
+    ParameterSet base = first.scenario().parameters();
+    double strength = base.value(ParameterId.TREATMENT_STRENGTH);
     ModelParameters before =
         ModelParameters.of(
             rows.stream()
                 .map(row -> row.parameters().with(ParameterId.TREATMENT_STRENGTH, strength))
                 .toList());
-    ColonyLanes start =
-        before.agreeBeside(Set.of())
-            ? StartShape.at(first.climate(), day, ModelParameters.of(first.parameters()))
-                .copies(0, rows.size())
-            : StartShape.at(first.climate(), day, before);
+    ShapeKey key = new ShapeKey(first.climate(), SeasonDay.of(first.start()), base);
+    ColonyLanes start = shape(key).of(before);
     for (int lane = 0; lane < rows.size(); lane++) {
       BatchRow row = rows.get(lane);
       start.setQueenQuality(lane, row.queenQuality());
       start.scaleTo(lane, row.bees(), row.broodCells(), row.mites());
     }
     return start;
+  }
+
+  private record ShapeKey(Climate climate, int seasonDay, ParameterSet base) {
+    StartShape make() {
+      return new StartShape(climate, seasonDay, base);
+    }
+  }
+
+  private StartShape shape(ShapeKey key) {
+    synchronized (shapes) {
+      if (shapes.size() >= MOST_SHAPES && !shapes.containsKey(key)) {
+        shapes.clear();
+      }
+      return shapes.computeIfAbsent(key, ShapeKey::make);
+    }
   }
 
   private static DailyDrivers drivers(List<BatchRow> rows) {

@@ -25,6 +25,7 @@ public final class BatchWork {
   private final DesignReader design;
   private final BatchTables tables;
   private final int threads;
+  private final BatchBlock engine;
 
   /**
    * Prepares to run a design.
@@ -37,6 +38,7 @@ public final class BatchWork {
     this.design = design;
     this.tables = tables;
     this.threads = threads;
+    engine = new BatchBlock(tables.choice());
   }
 
   /**
@@ -119,7 +121,7 @@ public final class BatchWork {
   }
 
   private Piece piece(List<BatchRow> rows) {
-    List<BatchResult> results = new BatchBlock(tables.choice()).run(rows);
+    List<BatchResult> results = engine.run(rows);
     long failed = results.stream().filter(result -> result.problem().isPresent()).count();
     return new Piece(rows.size(), (int) failed, tables.rows(results));
   }

@@ -35,19 +35,21 @@ final class BlockTask implements FlatMapFunction<Iterator<DesignBlock>, List<Str
     Optional<Path> usual =
         scenario.isEmpty() ? Optional.empty() : Optional.of(Path.of(SparkFiles.get(scenario)));
     DesignReader reader = DesignReader.open(Path.of(SparkFiles.get(design)), usual);
+    BatchTables tables = BatchJob.tables(format, every);
+    BatchBlock engine = new BatchBlock(tables.choice());
     Iterable<DesignBlock> all = () -> blocks;
     return StreamSupport.stream(all.spliterator(), false)
-        .map(block -> texts(reader, block))
+        .map(block -> texts(reader, engine, tables, block))
         .iterator();
   }
 
-  private List<String> texts(DesignReader reader, DesignBlock block) {
-    BatchTables tables = BatchJob.tables(format, every);
+  private static List<String> texts(
+      DesignReader reader, BatchBlock engine, BatchTables tables, DesignBlock block) {
     List<BatchRow> rows = new ArrayList<>();
     for (int i = 0; i < block.lines().size(); i++) {
       rows.add(reader.row(block.first() + i, block.lines().get(i)));
     }
-    List<byte[]> pieces = tables.rows(new BatchBlock(tables.choice()).run(rows));
+    List<byte[]> pieces = tables.rows(engine.run(rows));
     List<byte[]> headers = block.first() == 1 ? tables.headers() : List.of();
     List<String> texts = new ArrayList<>();
     for (int table = 0; table < pieces.size(); table++) {
