@@ -20,8 +20,7 @@ public final class LaneOutcomes {
    * @param limit limit above which days are counted (mites per 100 bees)
    * @param lanes number of colonies
    */
-  public LaneOutcomes(
-      SeasonDates dates, LocalDate start, LocalDate end, double limit, int lanes) {
+  public LaneOutcomes(SeasonDates dates, LocalDate start, LocalDate end, double limit, int lanes) {
     this.dates = dates;
     table = new OutcomeTable(lanes);
     observer = new OutcomeObserver(dates, start, end, limit, table, 0, lanes);
