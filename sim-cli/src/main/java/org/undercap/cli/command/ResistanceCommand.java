@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -159,7 +160,7 @@ final class ResistanceCommand implements Callable<Integer> {
     return first;
   }
 
-  private static String known(String name, TreeSet<String> used) {
+  private static String known(String name, SortedSet<String> used) {
     if (used.contains(name)) {
       return name;
     }

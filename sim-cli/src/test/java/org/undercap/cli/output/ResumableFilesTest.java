@@ -87,9 +87,9 @@ class ResumableFilesTest {
     List<String> whole = new ArrayList<>();
     try (ResumableFiles files = open(IfExists.ERROR, "same")) {
       for (int i = 0; i < 3; i++) {
-        write(files, 4 * i + 4L);
+        write(files, 4L * i + 4);
         pause();
-        write(files, 4 * i + 5L); // commits, since some time has passed
+        write(files, 4L * i + 5); // commits, since some time has passed
         whole.add(Files.readString(folder.resolve(".batch.journal")));
       }
     }
