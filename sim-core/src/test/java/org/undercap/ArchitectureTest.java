@@ -47,6 +47,8 @@ class ArchitectureTest {
           "advice",
           "planning",
           "evidence",
+          "batch",
+          "resistance",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =

@@ -13,6 +13,7 @@ import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.YardFiles;
 import org.undercap.cli.report.YardPage;
@@ -75,7 +76,14 @@ final class ApiaryCommand implements Callable<Integer> {
     if (refusal.isPresent()) {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
-    output.folder().ifPresent(YardFiles::check);
+    Optional<OutputFolder> folder =
+        output
+            .folder()
+            .map(
+                path ->
+                    path.with(
+                        CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
+    folder.ifPresent(YardFiles::check);
     List<ApiaryColony> colonies = reading.orThrow();
     colonies.forEach(colony -> colony.doubts().forEach(doubt -> err.print(text(doubt))));
     err.flush();
@@ -88,7 +96,7 @@ final class ApiaryCommand implements Callable<Integer> {
       out.print(new YardPage(yard).render());
     }
     out.flush();
-    output.folder().ifPresent(folder -> YardFiles.write(yard, folder, err));
+    folder.ifPresent(to -> YardFiles.write(yard, to, err));
     return ExitCodes.DONE;
   }
 

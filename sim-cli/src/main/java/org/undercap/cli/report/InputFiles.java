@@ -1,7 +1,10 @@
 package org.undercap.cli.report;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.undercap.cli.output.Digests;
 import org.undercap.scenario.io.ScenarioReader;
 
@@ -35,6 +38,25 @@ public record InputFiles(List<InputFile> files) {
         ScenarioReader.filesOf(scenario).stream()
             .map(file -> new InputFile(String.valueOf(file.getFileName()), Digests.of(file)))
             .toList());
+  }
+
+  /**
+   * Reads several files; of a scenario those that it names as well.
+   *
+   * @param given the files; those that end in .yaml, .yml or .json are scenarios
+   * @return names and digests, each file once
+   */
+  public static InputFiles ofAll(List<Path> given) {
+    Map<Path, InputFile> files = new LinkedHashMap<>();
+    for (Path file : given) {
+      boolean scenario =
+          String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).matches(".*\\.(ya?ml|json)");
+      for (Path one : scenario ? ScenarioReader.filesOf(file) : List.of(file)) {
+        files.computeIfAbsent(
+            one, f -> new InputFile(String.valueOf(f.getFileName()), Digests.of(f)));
+      }
+    }
+    return new InputFiles(List.copyOf(files.values()));
   }
 
   /** Digest of all of them, which changes when one does. */
