@@ -3,6 +3,8 @@ package org.undercap.analysis;
 import static org.undercap.parameter.ParameterId.*;
 
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -31,6 +33,22 @@ import org.undercap.parameter.ParameterSet;
  */
 public final class MiteDayMatrix {
   private static final int ON_BEES = 0;
+
+  /** The parameters of one value that the entries are made from. */
+  static final Set<ParameterId> PARAMETERS =
+      EnumSet.of(
+          INVASION_WORKER,
+          INVASION_DRONE,
+          REPRODUCTION_WORKER,
+          REPRODUCTION_DRONE,
+          REPRODUCTION_WINTER_FACTOR,
+          EMERGENCE_LOSS_MOTHER_WORKER,
+          EMERGENCE_LOSS_DAUGHTER_WORKER,
+          EMERGENCE_LOSS_MOTHER_DRONE,
+          EMERGENCE_LOSS_DAUGHTER_DRONE,
+          MITE_DEATH_BROOD_NEST,
+          MITE_DEATH_BROODLESS,
+          ADULT_WEIGHT);
 
   private final RealMatrix matrix;
 
