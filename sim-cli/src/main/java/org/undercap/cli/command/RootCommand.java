@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
       EfficacyCommand.class,
       CheckCommand.class,
       EvidenceCommand.class,
+      GrowthCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,
       ThresholdsCommand.class,
