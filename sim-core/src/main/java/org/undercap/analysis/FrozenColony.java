@@ -12,9 +12,10 @@ import org.undercap.parameter.ParameterSet;
 
 /**
  * A colony whose bees and brood are put back every morning, so that only its mites go through the
- * days, by the steps of the model. There are so few of them that none share a cell. The growth of
- * the mites can be told in four ways; run, matrix and daily equation are the same by theory, the
- * equation in continuous time is near.
+ * days, by the steps of the model. As many cells as are sealed on the day are of each age under the
+ * cappings, and there are so few mites that none share a cell. The growth of the mites can be told
+ * in four ways; run, matrix and daily equation are the same by theory, the equation in continuous
+ * time is near.
  */
 public final class FrozenColony {
   private static final double FEW = 1e-12;
@@ -36,19 +37,25 @@ public final class FrozenColony {
     frozen = colony.copies(0, 1);
     this.parameters = parameters;
     model = ModelParameters.of(parameters);
-    matrix = MiteDayMatrix.of(frozen, parameters);
     DayStep day = new DayStep(frozen.copy(), model);
     day.begin();
     broodIndex = day.flows().of(Flow.BROOD_INDEX, 0);
     double adults = day.flows().of(Flow.ADULTS, 0);
     day.finish(noEggs(), 0);
-    brood =
-        ConstantBrood.of(
-            adults,
-            day.colony().sealedWorkerCells().row(0)[0],
-            day.colony().sealedDroneCells().row(0)[0],
-            broodIndex,
-            parameters);
+    Cohorts workers = day.colony().sealedWorkerCells();
+    Cohorts drones = day.colony().sealedDroneCells();
+    double workerCells = workers.row(0)[0];
+    double droneCells = drones.row(0)[0];
+    frozen.set(Part.SEALED_WORKERS, 0, same(workerCells, workers.ages()));
+    frozen.set(Part.SEALED_DRONES, 0, same(droneCells, drones.ages()));
+    matrix = MiteDayMatrix.of(frozen, parameters);
+    brood = ConstantBrood.of(adults, workerCells, droneCells, broodIndex, parameters);
+  }
+
+  private static double[] same(double cells, int ages) {
+    double[] all = new double[ages];
+    Arrays.fill(all, cells);
+    return all;
   }
 
   private static DayDrivers noEggs() {

@@ -33,6 +33,8 @@ import org.undercap.parameter.ParameterSet;
  */
 public final class MiteDayMatrix {
   private static final int ON_BEES = 0;
+  private static final double CLOSE_ENOUGH = 1e-15;
+  private static final int MOST_ROUNDS = 100_000;
 
   /** The parameters of one value that the entries are made from. */
   static final Set<ParameterId> PARAMETERS =
@@ -83,10 +85,41 @@ public final class MiteDayMatrix {
    * @return shares of all mites in the order of the state; they add up to 1
    */
   public double[] stableMites() {
-    EigenDecomposition eigen = new EigenDecomposition(matrix);
-    double[] vector = eigen.getEigenvector(dominant(eigen)).toArray();
-    double sum = Arrays.stream(vector).sum();
-    return Arrays.stream(vector).map(x -> Math.max(0, x / sum)).toArray();
+    return dominant(matrix);
+  }
+
+  /**
+   * What a mite of each part of the state adds to the mites of the distant future: the eigenvector
+   * of the transposed matrix.
+   *
+   * @return values in the order of the state; they add up to 1
+   */
+  public double[] reproductiveValues() {
+    return dominant(matrix.transpose());
+  }
+
+  /**
+   * The dominant eigenvector of a matrix without negative entries, by repeated multiplication. (A
+   * decomposition finds the eigenvalue well, but at times not its vector.)
+   */
+  private static double[] dominant(RealMatrix matrix) {
+    int n = matrix.getRowDimension();
+    double[] vector = new double[n];
+    Arrays.fill(vector, 1.0 / n);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double[] next = matrix.operate(vector);
+      double sum = Arrays.stream(next).sum();
+      double change = 0;
+      for (int i = 0; i < n; i++) {
+        next[i] /= sum;
+        change = Math.max(change, Math.abs(next[i] - vector[i]));
+      }
+      vector = next;
+      if (change < CLOSE_ENOUGH) {
+        break;
+      }
+    }
+    return vector;
   }
 
   /** The matrix has no negative entry, so that its largest real eigenvalue dominates. */

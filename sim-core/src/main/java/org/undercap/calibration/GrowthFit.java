@@ -94,8 +94,11 @@ public final class GrowthFit {
     return sum;
   }
 
+  /** Growth rates; not a number where bees or mites cannot live. */
   private double[] rates(Climate climate, double[][] points) {
     List<ParameterSet> sets = Arrays.stream(points).map(space::withValues).toList();
-    return GrowthRates.overSeason(climate, sets).stream().mapToDouble(SeasonGrowth::rate).toArray();
+    return GrowthRates.whereTheyLive(climate, sets).stream()
+        .mapToDouble(growth -> growth.map(SeasonGrowth::rate).orElse(Double.NaN))
+        .toArray();
   }
 }

@@ -7,6 +7,8 @@ import org.undercap.climate.Climate;
 import org.undercap.internal.Checks;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.DroneCells;
+import org.undercap.monitoring.Wash;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.Intervention;
@@ -118,6 +120,14 @@ public record ObservedColony(
         List.copyOf(Interventions.of(scenario.stepsUnder(plan), scenario.circumstances())),
         scenario.counts(),
         List.of());
+  }
+
+  boolean hasSamples() {
+    return counts.stream().anyMatch(c -> c instanceof Wash || c instanceof DroneCells);
+  }
+
+  boolean hasBoards() {
+    return counts.stream().anyMatch(Board.class::isInstance);
   }
 
   /**
