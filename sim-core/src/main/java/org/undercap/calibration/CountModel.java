@@ -113,22 +113,29 @@ final class CountModel {
       mites[lane] = nodes[lane % nodes.length];
     }
     StartShapes shapes = new StartShapes(lanes);
-    List<List<StartMitesCurve>> all = new ArrayList<>();
+    // Colonies do not depend on each other, so threads change nothing but the time.
+    List<List<StartMitesCurve>> byColony =
+        courses.parallelStream()
+            .map(course -> curves(course, course.sums(shapes, mites), sets, points))
+            .toList();
+    List<List<StartMitesCurve>> byPoint = new ArrayList<>();
     for (int point = 0; point < points.length; point++) {
-      all.add(new ArrayList<>());
+      int place = point;
+      byPoint.add(byColony.stream().map(colony -> colony.get(place)).toList());
     }
-    for (ColonyCourse course : courses) {
-      double[][] sums = course.sums(shapes, mites);
-      for (int point = 0; point < points.length; point++) {
-        double[][] mine =
-            Arrays.copyOfRange(sums, point * nodes.length, (point + 1) * nodes.length);
-        all.get(point)
-            .add(
-                new StartMitesCurve(
-                    course.observations(), mine, sets.get(point), errors(points[point])));
-      }
+    return byPoint;
+  }
+
+  private List<StartMitesCurve> curves(
+      ColonyCourse course, double[][] sums, List<ParameterSet> sets, double[][] points) {
+    int nodes = sums.length / points.length;
+    List<StartMitesCurve> curves = new ArrayList<>();
+    for (int point = 0; point < points.length; point++) {
+      double[][] mine = Arrays.copyOfRange(sums, point * nodes, (point + 1) * nodes);
+      curves.add(
+          new StartMitesCurve(course.observations(), mine, sets.get(point), errors(points[point])));
     }
-    return all;
+    return curves;
   }
 
   /** Sets of parameters; points with the same values get the same object. */

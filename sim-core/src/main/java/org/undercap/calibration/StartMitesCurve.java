@@ -18,8 +18,8 @@ final class StartMitesCurve {
   static final double FEWEST = 1;
   static final double MOST = 60_000;
   private static final int NODES = 18;
-  private static final int COARSE = 25;
-  private static final int FINE = 41;
+  private static final int COARSE = 19;
+  private static final int FINE = 33;
 
   /** How far the logarithm of the likelihood may fall before the rest is left out. */
   private static final double NEGLIGIBLE = 14;
@@ -106,14 +106,19 @@ final class StartMitesCurve {
     for (int i = 0; i < FINE; i++) {
       weights[i] /= sum;
     }
-    return top + StrictMath.log(sum * (fine[1] - fine[0]) / RANGE);
+    double alone = 0;
+    for (int o = 0; o < observations.size(); o++) {
+      alone += law(o, fine[0]).logOfCountAlone(observations.get(o).found());
+    }
+    return alone + top + StrictMath.log(sum * (fine[1] - fine[0]) / RANGE);
   }
 
+  /** Without what depends on the counts alone. */
   private double[] likelihoods(double[] at) {
     double[] logs = new double[at.length];
     for (int i = 0; i < at.length; i++) {
       for (int o = 0; o < observations.size(); o++) {
-        logs[i] += law(o, at[i]).logProbability(observations.get(o).found());
+        logs[i] += law(o, at[i]).logLikelihood(observations.get(o).found());
       }
       logs[i] = Double.isNaN(logs[i]) ? Double.NEGATIVE_INFINITY : logs[i];
     }

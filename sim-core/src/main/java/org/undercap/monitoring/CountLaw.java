@@ -26,12 +26,23 @@ public sealed interface CountLaw {
   double logLikelihood(double x);
 
   /**
+   * The terms that {@link #logLikelihood} leaves out; the same for all means.
+   *
+   * @param x a count that can be
+   * @return natural logarithm
+   */
+  double logOfCountAlone(double x);
+
+  /**
    * Logarithm of the probability of a count; of the density, for a lognormal.
    *
    * @param x the count
    * @return natural logarithm; minus infinity if the count cannot be
    */
-  double logProbability(double x);
+  default double logProbability(double x) {
+    double likelihood = logLikelihood(x);
+    return likelihood == Double.NEGATIVE_INFINITY ? likelihood : likelihood + logOfCountAlone(x);
+  }
 
   /**
    * Probability of a count of at most x.
@@ -135,8 +146,8 @@ public sealed interface CountLaw {
     }
 
     @Override
-    public double logProbability(double x) {
-      return x > n ? Double.NEGATIVE_INFINITY : logChoose(n, x) + logLikelihood(x);
+    public double logOfCountAlone(double x) {
+      return logChoose(n, x);
     }
 
     @Override
@@ -185,8 +196,8 @@ public sealed interface CountLaw {
     }
 
     @Override
-    public double logProbability(double x) {
-      return x > n ? Double.NEGATIVE_INFINITY : logChoose(n, x) + logLikelihood(x);
+    public double logOfCountAlone(double x) {
+      return logChoose(n, x);
     }
 
     @Override
@@ -247,8 +258,8 @@ public sealed interface CountLaw {
     }
 
     @Override
-    public double logProbability(double x) {
-      return logLikelihood(x) - Gamma.logGamma(x + 1);
+    public double logOfCountAlone(double x) {
+      return -Gamma.logGamma(x + 1);
     }
 
     @Override
@@ -280,11 +291,8 @@ public sealed interface CountLaw {
     }
 
     @Override
-    public double logProbability(double x) {
-      return Gamma.logGamma(x + size)
-          - Gamma.logGamma(size)
-          - Gamma.logGamma(x + 1)
-          + logLikelihood(x);
+    public double logOfCountAlone(double x) {
+      return Gamma.logGamma(x + size) - Gamma.logGamma(size) - Gamma.logGamma(x + 1);
     }
 
     @Override
@@ -328,8 +336,8 @@ public sealed interface CountLaw {
     }
 
     @Override
-    public double logProbability(double x) {
-      return logLikelihood(x) - LOG_ROOT_TWO_PI - StrictMath.log(sigma * x);
+    public double logOfCountAlone(double x) {
+      return -LOG_ROOT_TWO_PI - StrictMath.log(sigma * x);
     }
 
     @Override

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       EvidenceCommand.class,
       GrowthCommand.class,
+      FitCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,
       ThresholdsCommand.class,
