@@ -19,6 +19,7 @@ import org.undercap.climate.Hemisphere;
 public final class FittedCountsChart implements Chart {
   private static final String NOTE =
       "Dots: found. Area: 95 of 100 counts foretold; line: their mean.";
+  private static final String LONGEST_DATE = "30 Aug";
   private static final int COLUMNS = 3;
   private static final int MOST_ROWS = 4;
   private static final double ROW_HEIGHT = 130;
@@ -97,7 +98,8 @@ public final class FittedCountsChart implements Chart {
     double side = Axes.sideRoom(letters, scale);
     double left = frame.left() + side;
     double gap = style.textSize() * 1.6;
-    double width = (frame.right() - left - (COLUMNS - 1) * gap) / COLUMNS;
+    double right = frame.right() - letters.text().width(LONGEST_DATE) / 2;
+    double width = (right - left - (COLUMNS - 1) * gap) / COLUMNS;
     double top = frame.bodyTop();
     for (int i = 0; i < mine.size(); i++) {
       int column = i % COLUMNS;

@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       EvidenceCommand.class,
       GrowthCommand.class,
       FitCommand.class,
+      SensitivityCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,
       ThresholdsCommand.class,
