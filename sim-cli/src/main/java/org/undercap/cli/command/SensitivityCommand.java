@@ -2,6 +2,7 @@ package org.undercap.cli.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -33,6 +34,7 @@ import org.undercap.study.OutcomeStudy;
 import org.undercap.study.StudyAxes;
 import org.undercap.study.StudyAxis;
 import org.undercap.treatment.MethodCatalogue;
+import org.undercap.treatment.PlanStep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +50,7 @@ import picocli.CommandLine.Spec;
     },
     footerHeading = "%nExamples:%n",
     footer = {
-      "  undercap sensitivity scenarios/saltmere-garth.yaml --plan \"Gel twice\" --vary strength:thymol-gel,weather,mites,dates=-14:14,reproduction.worker",
+      "  undercap sensitivity scenarios/saltmere-garth.yaml --plan \"Gel twice\" --vary strength:thymol-gel,weather,mites,dates=-2:14,reproduction.worker",
       "  undercap sensitivity my-colony.yaml --plan \"Gel twice\" --vary invasion.worker,reproduction.worker --method sobol --size 512 --outcome mites_at_midwinter",
       "  undercap sensitivity my-colony.yaml --plan \"do nothing\" --vary mites,arrivals,bees,brood --json > sensitivity.json"
     })
@@ -120,6 +122,7 @@ final class SensitivityCommand implements Callable<Integer> {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
     checkStrengths(scenario, axes);
+    checkDates(scenario, plan, axes);
     Optional<OutputFolder> folder = output.folder();
     folder.ifPresent(where -> SensitivityFiles.check(where, output.svg()));
     StartMites mites = Mites.of(scenario);
@@ -205,6 +208,28 @@ final class SensitivityCommand implements Callable<Integer> {
       }
     }
     return axes;
+  }
+
+  /** A step that is moved out of the run would be left out without a word. */
+  private static void checkDates(Scenario scenario, Plan plan, List<StudyAxis> axes) {
+    for (StudyAxis axis : axes) {
+      if (axis.kind() == StudyAxis.Kind.DATES) {
+        for (PlanStep step : plan.steps()) {
+          LocalDate first = step.moved((long) StrictMath.rint(axis.prior().low())).date();
+          LocalDate last = step.moved((long) StrictMath.rint(axis.prior().high())).date();
+          if (first.isBefore(scenario.start()) || last.isAfter(scenario.end())) {
+            throw new UsageException(
+                "dates: the step of "
+                    + step.date()
+                    + " would leave the run, "
+                    + scenario.start()
+                    + " to "
+                    + scenario.end()
+                    + "; move it less");
+          }
+        }
+      }
+    }
   }
 
   private static void checkStrengths(Scenario scenario, List<StudyAxis> axes) {
