@@ -3,6 +3,7 @@ package org.undercap.monitoring;
 import java.util.ArrayList;
 import java.util.List;
 import org.undercap.internal.Checks;
+import org.undercap.parameter.Draw;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 

@@ -158,6 +158,10 @@ public enum ParameterId {
   SEASON_MIDWINTER("season.midwinter", Domain.WHOLE),
   /** End of winter (day of the northern year). */
   SEASON_END_OF_WINTER("season.endOfWinter", Domain.WHOLE),
+  /** Harm to winter bees that plans are told apart by (fraction). */
+  RANKING_HARM_STEP("ranking.harmStep", Domain.FRACTION),
+  /** Losses of colonies that plans are told apart by (fraction). */
+  RANKING_LOSS_STEP("ranking.lossStep", Domain.FRACTION),
   /** Uses of a class of substances in a row before it should rest (times). */
   ROTATION_MOST_TIMES("rotation.mostTimes", Domain.COUNT),
   /** Share of a treatment's days that must lie within its temperatures (fraction). */

@@ -11,6 +11,7 @@ import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Course;
+import org.undercap.treatment.Courses;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.MethodCatalogue;
 import org.undercap.treatment.PlanStep;
@@ -62,9 +63,9 @@ final class Candidates {
   private boolean isAllowed(Schedule schedule) {
     List<PlanStep> steps = schedule.steps();
     return steps.stream().noneMatch(step -> step.date().isAfter(scenario.end()))
-        && !ScheduleRules.repeatsTooSoon(steps)
-        && !ScheduleRules.overlaps(steps)
-        && ScheduleRules.coursesOfOneClass(steps) <= classMost
+        && Courses.unusual(steps).isEmpty()
+        && !Courses.overlaps(steps)
+        && Courses.coursesOfOneClass(steps) <= classMost
         && rules.reasons(new Plan("", steps)).isEmpty();
   }
 
