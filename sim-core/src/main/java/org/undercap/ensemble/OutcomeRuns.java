@@ -31,6 +31,7 @@ public final class OutcomeRuns {
   private final Scenario scenario;
   private final Plan plan;
   private final MiteBelief belief;
+  private final Members members;
 
   /**
    * Runs of one plan.
@@ -43,6 +44,7 @@ public final class OutcomeRuns {
     this.scenario = scenario;
     this.plan = plan;
     this.belief = belief;
+    members = Members.of(scenario, belief, EnsembleSettings.usual(1));
   }
 
   /**
@@ -114,13 +116,11 @@ public final class OutcomeRuns {
     int lanes = mine.size();
     ModelParameters parameters = ModelParameters.of(mine.stream().map(Case::parameters).toList());
     OutcomeTable block = new OutcomeTable(lanes);
-    SeasonDates dates =
-        SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters());
-    OutcomeObserver observer =
-        new OutcomeObserver(dates, scenario.end(), Trials.limit(scenario), block, 0, lanes);
-    new Simulator(parameters, drivers(mine))
-        .run(start(mine, parameters), interventions(mine, later), List.of(observer));
-    observer.close();
+    OutcomeObserver observer = new OutcomeObserver(members, block, 0, lanes);
+    Simulator.RunEnd end =
+        new Simulator(parameters, drivers(mine))
+            .run(start(mine, parameters), interventions(mine, later), List.of(observer));
+    observer.close(end);
     for (Outcome outcome : Outcome.values()) {
       for (int lane = 0; lane < lanes; lane++) {
         table.values(outcome)[places.get(lane)] = block.values(outcome)[lane];

@@ -51,7 +51,20 @@ public final class OutcomeStudy implements UnitCubeFunction {
 
   @Override
   public double[] values(double[][] points) {
-    return runs.run(Arrays.stream(points).map(this::toCase).toList()).of(outcome);
+    double[] values = runs.run(Arrays.stream(points).map(this::toCase).toList()).of(outcome);
+    for (double value : values) {
+      if (Double.isNaN(value)) {
+        throw new IllegalArgumentException(
+            "the colony is lost in some runs, and then "
+                + outcome.header()
+                + " has no value; look at "
+                + Outcome.WINTER_BROOD_PARASITISED.header()
+                + " or "
+                + Outcome.LOST.header()
+                + ", or vary less");
+      }
+    }
+    return values;
   }
 
   private OutcomeRuns.Case toCase(double[] point) {

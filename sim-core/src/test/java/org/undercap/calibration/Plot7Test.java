@@ -10,6 +10,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.undercap.internal.Randoms;
+import org.undercap.parameter.Prior;
 
 /**
  * The research set that ships is what its seed makes, and fits of sets like it find the truth back:
@@ -26,22 +27,27 @@ class Plot7Test {
 
   @Test
   void aFewSmallPlots() {
-    Recovery recovery = new Recovery(20, 4);
+    Recovery recovery = new Recovery(20, 3);
     for (int i = 0; i < NAMES.size(); i++) {
       assertTrue(recovery.inside[i] >= 16, recovery.toString());
-      assertTrue(Math.abs(recovery.bias(i)) < 1, recovery.toString());
+      assertTrue(Math.abs(recovery.bias(i)) < 0.5, recovery.toString());
     }
   }
 
-  /** 95 % of 200 is 190; 182 to 198 holds all but one in 100 of binomial outcomes. */
+  /**
+   * 95 % of 200 is 190; 182 to 198 holds all but one in 100 of binomial outcomes. The prior of the
+   * capture of boards is skew: its mode, which a fit of few data returns, lies 0.3 of its standard
+   * deviations above its mean, so a bias of up to that is no fault.
+   */
   @Test
   @Tag("slow")
   void manyPlots() {
-    Recovery recovery = new Recovery(200, Integer.getInteger("plot7.colonies", Plot7.COLONIES));
+    Recovery recovery = new Recovery(200, 10);
     System.getLogger(Plot7Test.class.getName()).log(System.Logger.Level.INFO, recovery);
     for (int i = 0; i < NAMES.size(); i++) {
       assertTrue(recovery.inside[i] >= 182 && recovery.inside[i] <= 198, recovery.toString());
-      assertTrue(Math.abs(recovery.bias(i)) < 3 / StrictMath.sqrt(200), recovery.toString());
+      double allowed = NAMES.get(i).startsWith("count.") ? 0.3 : 3 / StrictMath.sqrt(200);
+      assertTrue(Math.abs(recovery.bias(i)) < allowed, recovery.toString());
     }
   }
 
@@ -74,8 +80,11 @@ class Plot7Test {
         double truth = Plot7.FREE.priors().get(i).quantile(point[i]);
         FittedParameter fitted = fit.parameter(NAMES.get(i));
         inside[i] += fitted.low() <= truth && truth <= fitted.high() ? 1 : 0;
-        double width = Plot7.FREE.priors().get(i).deviation() * (i == 1 ? truth : 1);
-        double error = (fitted.value() - truth) / width;
+        Prior prior = Plot7.FREE.priors().get(i);
+        boolean ratio = prior.shape() == Prior.Shape.LOGNORMAL;
+        double error =
+            (ratio ? StrictMath.log(fitted.value() / truth) : fitted.value() - truth)
+                / prior.deviation();
         sum[i] += error;
         squares[i] += error * error;
       }
