@@ -71,9 +71,7 @@ public record StudyAxis(Kind kind, String name, Prior prior) {
     if (kind == Kind.MITES) {
       Checks.share(prior.low(), "lower bound of mites, a share of what is believed,");
       Checks.share(prior.high(), "upper bound of mites, a share of what is believed,");
-    } else if (kind == Kind.BEES || kind == Kind.BROOD) {
-      Checks.positive(prior.low(), "lower bound of " + kind.word());
-    } else if (kind == Kind.STRENGTH || kind == Kind.ARRIVALS) {
+    } else if (kind != Kind.PARAMETER && kind != Kind.DATES && kind != Kind.WEATHER) {
       Checks.notNegative(prior.low(), "lower bound of " + kind.word());
     }
   }

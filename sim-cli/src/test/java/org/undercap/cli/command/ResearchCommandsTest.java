@@ -190,7 +190,7 @@ class ResearchCommandsTest {
             ":2:3: error: date:",
             "needs wash_mites",
             "outside the run",
-            "no plan 'Strips'",
+            "no plan \"Strips\"",
             "put in before the run begins")) {
       assertTrue(run.err().contains(part), part + " in\n" + run.err());
     }
