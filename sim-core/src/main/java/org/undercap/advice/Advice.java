@@ -145,11 +145,10 @@ public record Advice(
               double[] untreated = comparison.results().get(NOTHING).washes().on(day);
               ParameterSet parameters = scenario.parameters();
               Recheck expected = Recheck.of(treated, WASH, WashMethod.ALCOHOL, parameters);
-              Recheck without = Recheck.of(untreated, WASH, WashMethod.ALCOHOL, parameters);
               return new Followup(
                   day,
                   expected,
-                  without.expected(),
+                  Recheck.mean(untreated, WASH, WashMethod.ALCOHOL, parameters),
                   expected.noticed(untreated, WashMethod.ALCOHOL, parameters));
             });
   }

@@ -22,11 +22,11 @@ import org.undercap.treatment.PlanStep;
  * from small to large, then the border is halved.
  */
 final class FlipSearch {
-  /** One block of members: enough to order plans, and fast. */
-  private static final int MEMBERS = 64;
+  /** Enough to order plans, and fast. */
+  private static final int MEMBERS = 32;
 
   /** Sizes that are tried, as parts of the most. */
-  private static final double[] SIZES = {0.25, 0.5, 1};
+  private static final double[] SIZES = {0.5, 1};
 
   private static final int HALVINGS = 3;
   private final Scenario scenario;
@@ -84,10 +84,10 @@ final class FlipSearch {
   }
 
   /** Days by which the chosen plan can be late and still end within the run. */
-  private long daysLeft() {
+  private double daysLeft() {
     return chosen.steps().stream()
         .map(PlanStep::until)
-        .mapToLong(until -> ChronoUnit.DAYS.between(until, scenario.end()))
+        .mapToDouble(until -> ChronoUnit.DAYS.between(until, scenario.end()))
         .min()
         .orElse(0);
   }

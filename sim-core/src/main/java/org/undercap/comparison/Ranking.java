@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.OutcomeTable;
@@ -35,29 +34,31 @@ public record Ranking(List<Integer> order, List<Optional<By>> behind) {
   /** What plans are told apart by. */
   public enum By {
     /** Share of the colonies that are lost. */
-    LOSSES(table -> table.mean(Outcome.LOST), value(ParameterId.RANKING_LOSS_STEP)),
+    LOSSES(value(ParameterId.RANKING_LOSS_STEP)),
     /** Share of the judged brood that is parasitised. */
-    HARM_TO_BROOD(table -> table.median(HARM), STEP),
+    HARM_TO_BROOD(STEP),
     /** Share of the bees at midwinter that are weakened. */
-    WEAKENED_BEES(table -> table.median(Outcome.WEAKENED_AT_MIDWINTER), STEP),
+    WEAKENED_BEES(STEP),
     /** All mites on the last day. */
-    MITES_LEFT(
-        table -> StrictMath.log1p(table.median(Outcome.MITES_AT_END)),
-        StrictMath.log(value(ParameterId.PLANNING_MITES_STEP)));
+    MITES_LEFT(StrictMath.log(value(ParameterId.PLANNING_MITES_STEP)));
 
     private static final List<By> WINTER = List.of(values());
     private static final List<By> LATE = List.of(LOSSES, WEAKENED_BEES, MITES_LEFT, HARM_TO_BROOD);
-    private final ToDoubleFunction<OutcomeTable> value;
     private final double step;
 
-    By(ToDoubleFunction<OutcomeTable> value, double step) {
-      this.value = value;
+    By(double step) {
       this.step = step;
     }
 
     /** What no member has comes last. */
     private double of(OutcomeTable table) {
-      double x = value.applyAsDouble(table);
+      double x =
+          switch (this) {
+            case LOSSES -> table.mean(Outcome.LOST);
+            case HARM_TO_BROOD -> table.median(HARM);
+            case WEAKENED_BEES -> table.median(Outcome.WEAKENED_AT_MIDWINTER);
+            case MITES_LEFT -> StrictMath.log1p(table.median(Outcome.MITES_AT_END));
+          };
       return Double.isNaN(x) ? Double.POSITIVE_INFINITY : x;
     }
   }

@@ -48,6 +48,22 @@ public record Recheck(int bees, double expected, Interval range, int alarm, doub
   }
 
   /**
+   * The mean count.
+   *
+   * @param mitesPerBee mites on bees for each bee in each member of an ensemble (mites per bee),
+   *     each at least 0
+   * @param bees bees in the sample (bees, at least 1)
+   * @param method how the mites are taken off
+   * @param parameters tell the share that is found
+   * @return the mean (mites)
+   * @throws IllegalArgumentException if there is no member or a number is out of range
+   */
+  public static double mean(
+      double[] mitesPerBee, int bees, WashMethod method, ParameterSet parameters) {
+    return counts(mitesPerBee, bees, method, parameters).mean();
+  }
+
+  /**
    * How often the alarm sounds in colonies in which the treatment failed, so that a reader sees
    * whether one wash can tell.
    *

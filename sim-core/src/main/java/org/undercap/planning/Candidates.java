@@ -24,12 +24,14 @@ final class Candidates {
   private final Scenario scenario;
   private final RuledOut rules;
   private final double classMost;
+  private final int courseGap;
   private final List<CourseStart> single;
 
   Candidates(Scenario scenario, int everyDays) {
     this.scenario = scenario;
     rules = new RuledOut(scenario);
     classMost = scenario.parameters().value(ParameterId.PLANNING_CLASS_MOST);
+    courseGap = (int) scenario.parameters().value(ParameterId.PLANNING_COURSE_GAP);
     single = new ArrayList<>();
     StartDates dates = new StartDates(scenario.start(), scenario.end(), everyDays);
     for (Method method : methods()) {
@@ -64,7 +66,7 @@ final class Candidates {
     List<PlanStep> steps = schedule.steps();
     return steps.stream().noneMatch(step -> step.date().isAfter(scenario.end()))
         && Courses.unusual(steps).isEmpty()
-        && !Courses.overlaps(steps)
+        && !Courses.closerThan(steps, courseGap)
         && Courses.coursesOfOneClass(steps) <= classMost
         && rules.reasons(new Plan("", steps)).isEmpty();
   }

@@ -85,17 +85,20 @@ public final class Courses {
   }
 
   /**
-   * Whether two courses act at the same time. The model was not tested for that.
+   * Whether two courses act at the same time, or one follows the other too closely.
    *
    * @param steps steps of a plan
+   * @param days least days between the end of one course and the begin of the next (days); the
+   *     model was not tested for courses that act at the same time
    * @return true if so
    */
-  public static boolean overlaps(List<? extends PlanStep> steps) {
+  public static boolean closerThan(List<? extends PlanStep> steps, int days) {
     List<List<PlanStep.Application>> courses = new ArrayList<>(of(steps));
     courses.sort(Comparator.comparing(course -> course.get(0).date()));
     for (int i = 1; i < courses.size(); i++) {
       List<PlanStep.Application> before = courses.get(i - 1);
-      if (!courses.get(i).get(0).date().isAfter(before.get(before.size() - 1).until())) {
+      LocalDate free = before.get(before.size() - 1).until().plusDays(days);
+      if (!courses.get(i).get(0).date().isAfter(free)) {
         return true;
       }
     }

@@ -34,7 +34,7 @@ class CoursesTest {
     assertEquals(2, gel.size());
     assertEquals(1, Courses.of(gel).size());
     assertEquals(List.of(), Courses.unusual(gel));
-    assertFalse(Courses.overlaps(gel));
+    assertFalse(Courses.closerThan(gel, 0));
   }
 
   @Test
@@ -83,8 +83,8 @@ class CoursesTest {
   @Test
   void twoMethodsAtOnceOverlap() {
     // pads act for seven days
-    assertTrue(Courses.overlaps(all(course("formic-pads", 0), course("thymol-gel", 6))));
-    assertFalse(Courses.overlaps(all(course("formic-pads", 0), course("thymol-gel", 7))));
+    assertTrue(Courses.closerThan(all(course("formic-pads", 0), course("thymol-gel", 6)), 0));
+    assertFalse(Courses.closerThan(all(course("formic-pads", 0), course("thymol-gel", 7)), 0));
   }
 
   @Test
@@ -98,6 +98,6 @@ class CoursesTest {
   void orderOfTheStepsDoesNotMatter() {
     List<PlanStep> steps = all(course("thymol-gel", 41), course("thymol-gel", 0));
     assertNotEquals(List.of(), Courses.unusual(steps));
-    assertTrue(Courses.overlaps(steps));
+    assertTrue(Courses.closerThan(steps, 0));
   }
 }

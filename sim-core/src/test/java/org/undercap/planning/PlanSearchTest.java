@@ -32,7 +32,7 @@ class PlanSearchTest {
       assertTrue(schedule.courses().stream().allMatch(c -> c.method().organic()));
       assertEquals(List.of(), rules.reasons(schedule.plan()));
       assertEquals(List.of(), Courses.unusual(schedule.steps()));
-      assertFalse(Courses.overlaps(schedule.steps()));
+      assertFalse(Courses.closerThan(schedule.steps(), 14));
       assertTrue(Courses.coursesOfOneClass(schedule.steps()) <= 2);
     }
   }
