@@ -43,6 +43,7 @@ class ArchitectureTest {
           "scenario",
           "calibration",
           "ensemble",
+          "study",
           "comparison",
           "advice",
           "planning",

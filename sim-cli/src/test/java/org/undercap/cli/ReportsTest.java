@@ -42,6 +42,7 @@ class ReportsTest {
     TreeSet<String> left = new TreeSet<>(shipped.keySet());
     left.removeAll(written.keySet());
     left.remove("published-checks.md"); // made and held to date by the command evidence
+    left.removeIf(name -> name.startsWith("plot-7/")); // see Plot7ReportTest
     assertEquals(List.of(), List.copyOf(left), "files in reports that nothing writes: remove them");
   }
 

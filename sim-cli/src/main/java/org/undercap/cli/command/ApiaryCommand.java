@@ -10,6 +10,7 @@ import org.undercap.advice.Refusal;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
@@ -59,13 +60,14 @@ final class ApiaryCommand implements Callable<Integer> {
       description = "The scenario file with place, day, hive and plans of the yard.")
   private Path site;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private EnsembleOptions ensemble = new EnsembleOptions(USUAL_MEMBERS);
   @Mixin private OutputOptions output;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    Scenario scenario = ScenarioOptions.readAll(List.of(site)).get(0);
+    Scenario scenario = ScenarioOptions.read(site, parameters);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Reading<List<ApiaryColony>> reading = ApiaryReader.read(table, scenario);

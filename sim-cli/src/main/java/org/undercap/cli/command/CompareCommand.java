@@ -13,6 +13,7 @@ import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
@@ -61,13 +62,14 @@ final class CompareCommand implements Callable<Integer> {
           "Scenario files; with several, each gets a folder of its own in --out, and a page lists them.")
   private List<Path> files;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private EnsembleOptions ensemble;
   @Mixin private OutputOptions output;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    List<Scenario> scenarios = ScenarioOptions.readAll(files);
+    List<Scenario> scenarios = ScenarioOptions.readAll(files, parameters);
     int exitCode = ExitCodes.DONE;
     if (files.size() > 1) {
       compareAll(scenarios);
@@ -194,7 +196,7 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void write(Answer answer, Path file, OutputFolder folder) {
-    new AnswerFiles(answer, InputFiles.of(file), ChartStyle.A4, output.svg())
+    new AnswerFiles(answer, InputFiles.of(file, parameters.file()), ChartStyle.A4, output.svg())
         .write(folder, spec.commandLine().getErr());
   }
 }
