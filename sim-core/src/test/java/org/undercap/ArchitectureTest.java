@@ -47,6 +47,7 @@ class ArchitectureTest {
           "advice",
           "planning",
           "evidence",
+          "lesson",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =

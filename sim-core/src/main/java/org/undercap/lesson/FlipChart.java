@@ -1,0 +1,175 @@
+package org.undercap.lesson;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.undercap.internal.Checks;
+import org.undercap.lesson.LessonResult.Figures;
+import org.undercap.model.ColonyLanes;
+import org.undercap.model.Part;
+import org.undercap.treatment.Method;
+
+/**
+ * Which of two methods leaves fewer mites after six weeks, by the share of the mites that sit on
+ * bees and by the temperature outside. Each cell of the map is two runs of the engine: brood is
+ * scaled until the wanted share of the mites is on the bees, and every day has the same
+ * temperature.
+ */
+public final class FlipChart {
+  private static final int SIX_WEEKS = 42;
+  private static final List<Integer> SHARES = List.of(20, 30, 40, 50, 60, 70, 80, 90, 100);
+  private static final List<Integer> CELSIUS = List.of(30, 26, 22, 18, 14, 10, 6);
+
+  /** Closer than this, the two methods count as equal (percentage points). */
+  private static final double ALIKE = 5;
+
+  private final LessonPlace place;
+  private final ColonyLanes colony;
+  private final LocalDate date;
+  private final Method first;
+  private final Method second;
+  private final Optional<Own> own;
+
+  /**
+   * Where a colony stands on the map.
+   *
+   * @param onBees share of its mites on bees (fraction)
+   * @param celsius daily mean outside temperature (C)
+   */
+  public record Own(double onBees, double celsius) {
+    /**
+     * Checks the share.
+     *
+     * @param onBees 0 to 1
+     * @param celsius daily mean outside temperature (C)
+     * @throws IllegalArgumentException if a number is out of range
+     */
+    public Own {
+      Checks.share(onBees, "share of the mites on bees");
+      Checks.finite(celsius, "temperature (C)");
+    }
+  }
+
+  private FlipChart(
+      LessonPlace place,
+      ColonyLanes colony,
+      LocalDate date,
+      Method first,
+      Method second,
+      Optional<Own> own) {
+    this.place = place;
+    this.colony = colony;
+    this.date = date;
+    this.first = first;
+    this.second = second;
+    this.own = own;
+  }
+
+  /**
+   * A chart for a known colony.
+   *
+   * @param place where it stands
+   * @param colony its state, with sealed brood and mites in it unless it has no brood at all
+   * @param date day of the state and of the treatment
+   * @param first method that is drawn first
+   * @param second the other one
+   * @param celsius daily mean outside temperature to expect (C)
+   * @return the chart
+   */
+  public static FlipChart of(
+      LessonPlace place,
+      ColonyLanes colony,
+      LocalDate date,
+      Method first,
+      Method second,
+      double celsius) {
+    double onBees = colony.total(Part.MITES_ON_BEES, 0) / colony.mites(0);
+    return new FlipChart(
+        place, colony.copy(), date, first, second, Optional.of(new Own(onBees, celsius)));
+  }
+
+  static FlipChart usual(LessonPlace place) {
+    LocalDate date = place.on(Month.SEPTEMBER, 1);
+    ColonyLanes colony = place.shapeOn(date);
+    colony.scaleMites(0, SetUps.number("trial.mites"));
+    return new FlipChart(
+        place,
+        colony,
+        date,
+        LessonRun.method(TreatmentLessons.GEL),
+        LessonRun.method(TreatmentLessons.VAPOUR),
+        Optional.empty());
+  }
+
+  /**
+   * The chart as a lesson.
+   *
+   * @return map and figures; the finding holds if each method is better somewhere
+   */
+  public LessonResult lesson() {
+    List<String> columns = SHARES.stream().map(String::valueOf).toList();
+    List<String> rows = CELSIUS.stream().map(String::valueOf).toList();
+    Panel.Builder panel = Panel.map("share-on-bees", "points-more-killed", columns, rows);
+    List<Double> differences = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row++) {
+      for (int column = 0; column < columns.size(); column++) {
+        double difference = difference(SHARES.get(column) / 100.0, CELSIUS.get(row));
+        differences.add(difference);
+        panel.cell(new Cell(column, row, difference, isOwn(column, row) ? "own" : ""));
+      }
+    }
+    double warmBrood = differences.get(SHARES.size());
+    double coldBroodless = differences.get(differences.size() - 1);
+    Figures figures =
+        new Figures().put("warmBrood", warmBrood).put("coldBroodless", -coldBroodless);
+    own.ifPresent(
+        it ->
+            figures
+                .put("onBees", it.onBees)
+                .put("celsius", it.celsius)
+                .put("ownDifference", difference(Math.max(it.onBees, 0.05), it.celsius)));
+    boolean holds =
+        differences.stream().anyMatch(d -> d > ALIKE)
+            && differences.stream().anyMatch(d -> d < -ALIKE);
+    return figures.result(place, holds, panel.build());
+  }
+
+  private boolean isOwn(int column, int row) {
+    return own.isPresent()
+        && column == nearest(SHARES, 100 * own.get().onBees)
+        && row == nearest(CELSIUS, own.get().celsius);
+  }
+
+  private static int nearest(List<Integer> values, double wanted) {
+    return IntStream.range(0, values.size())
+        .boxed()
+        .min(
+            (a, b) ->
+                Double.compare(Math.abs(values.get(a) - wanted), Math.abs(values.get(b) - wanted)))
+        .orElseThrow();
+  }
+
+  /** Percentage points by which the first method kills more, against no treatment. */
+  private double difference(double onBees, double celsius) {
+    ColonyLanes scaled = withShareOnBees(onBees);
+    LocalDate last = date.plusDays(SIX_WEEKS);
+    LessonRun run = LessonRun.of(place, scaled, date).at(celsius);
+    double untreated = run.until(last).mites(last);
+    double a = run.treatAsUsual(first.id(), date).until(last).mites(last);
+    double b = run.treatAsUsual(second.id(), date).until(last).mites(last);
+    return 100 * (b - a) / untreated;
+  }
+
+  /** The colony with so much brood that this share of its mites sits on the bees. */
+  private ColonyLanes withShareOnBees(double share) {
+    ColonyLanes scaled = colony.copy();
+    double onBees = scaled.total(Part.MITES_ON_BEES, 0);
+    double inCells = scaled.mites(0) - onBees;
+    double factor = inCells > 0 ? onBees * (1 - share) / (share * inCells) : 0;
+    scaled.scaleTo(0, scaled.adults(0), scaled.brood(0) * factor, scaled.mites(0));
+    return scaled;
+  }
+}
