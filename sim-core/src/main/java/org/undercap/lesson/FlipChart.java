@@ -118,13 +118,16 @@ public final class FlipChart {
       for (int column = 0; column < columns.size(); column++) {
         double difference = difference(SHARES.get(column) / 100.0, CELSIUS.get(row));
         differences.add(difference);
-        panel.cell(new Cell(column, row, difference, isOwn(column, row) ? "own" : ""));
+        panel.cell(new Cell(column, row, difference, mark(column, row)));
       }
     }
     double warmBrood = differences.get(SHARES.size());
     double coldBroodless = differences.get(differences.size() - 1);
     Figures figures =
-        new Figures().put("warmBrood", warmBrood).put("coldBroodless", -coldBroodless);
+        new Figures()
+            .comparing(first.id(), second.id())
+            .put("warmBrood", warmBrood)
+            .put("coldBroodless", -coldBroodless);
     own.ifPresent(
         it ->
             figures
@@ -135,6 +138,19 @@ public final class FlipChart {
         differences.stream().anyMatch(d -> d > ALIKE)
             && differences.stream().anyMatch(d -> d < -ALIKE);
     return figures.result(place, holds, panel.build());
+  }
+
+  private String mark(int column, int row) {
+    if (isOwn(column, row)) {
+      return "own";
+    }
+    double celsius = CELSIUS.get(row);
+    return suits(first, celsius) && suits(second, celsius) ? "" : "outside-limits";
+  }
+
+  private static boolean suits(Method method, double celsius) {
+    return celsius >= method.coolLimit().orElse(Double.NEGATIVE_INFINITY)
+        && celsius <= method.hotLimit().orElse(Double.POSITIVE_INFINITY);
   }
 
   private boolean isOwn(int column, int row) {

@@ -15,6 +15,7 @@ import org.undercap.internal.Checks;
  * @param holds whether the numbers say what the lesson teaches
  * @param numbers figures of the finding by name; shares are fractions
  * @param dates dates of the finding by name
+ * @param methods ids of methods that the picture compares, in the order of its marks; may be empty
  * @param panels the pictures
  */
 public record LessonResult(
@@ -22,6 +23,7 @@ public record LessonResult(
     boolean holds,
     Map<String, Double> numbers,
     Map<String, LocalDate> dates,
+    List<String> methods,
     List<Panel> panels) {
   /**
    * Copies the collections.
@@ -30,12 +32,14 @@ public record LessonResult(
    * @param holds whether the numbers say what the lesson teaches
    * @param numbers each finite
    * @param dates dates by name
+   * @param methods ids of methods that the picture compares
    * @param panels at least one
    * @throws IllegalArgumentException if a number is not finite or there is no panel
    */
   public LessonResult {
     numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     dates = Collections.unmodifiableMap(new LinkedHashMap<>(dates));
+    methods = List.copyOf(methods);
     panels = List.copyOf(panels);
     numbers.forEach((name, value) -> Checks.finite(value, "figure " + name));
     if (panels.isEmpty()) {
@@ -47,6 +51,12 @@ public record LessonResult(
   static final class Figures {
     private final Map<String, Double> numbers = new LinkedHashMap<>();
     private final Map<String, LocalDate> dates = new LinkedHashMap<>();
+    private List<String> methods = List.of();
+
+    Figures comparing(String... ids) {
+      methods = List.of(ids);
+      return this;
+    }
 
     Figures put(String name, double value) {
       numbers.put(name, value);
@@ -59,7 +69,7 @@ public record LessonResult(
     }
 
     LessonResult result(LessonPlace place, boolean holds, Panel... panels) {
-      return new LessonResult(place.climate(), holds, numbers, dates, List.of(panels));
+      return new LessonResult(place.climate(), holds, numbers, dates, methods, List.of(panels));
     }
   }
 }

@@ -122,11 +122,9 @@ public final class StartMap {
 
   private String mark(Method method, LocalDate start, int column) {
     double celsius = place.climate().temperature().at(SeasonDay.of(start));
-    if (celsius < method.coolLimit().orElse(Double.NEGATIVE_INFINITY)) {
-      return "too-cold";
-    }
-    if (celsius > method.hotLimit().orElse(Double.POSITIVE_INFINITY)) {
-      return "too-hot";
+    if (celsius < method.coolLimit().orElse(Double.NEGATIVE_INFINITY)
+        || celsius > method.hotLimit().orElse(Double.POSITIVE_INFINITY)) {
+      return "outside-limits";
     }
     return own && column == 0 ? "own" : "";
   }
