@@ -48,7 +48,7 @@ final class AutumnLessons {
 
   private static Panel starts(
       String name, String unit, String line, List<Double> days, List<Double> values) {
-    return Panel.dates(unit).named(name).line(Series.of(line, days, values)).build();
+    return Panel.starts(unit).named(name).line(Series.of(line, days, values)).build();
   }
 
   static LessonResult lateSyrup(LessonPlace place) {

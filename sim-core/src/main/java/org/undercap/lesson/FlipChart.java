@@ -122,7 +122,12 @@ public final class FlipChart {
       }
     }
     double warmBrood = differences.get(SHARES.size());
-    double coldBroodless = differences.get(differences.size() - 1);
+    double coldBroodless =
+        IntStream.range(0, CELSIUS.size())
+            .filter(row -> suits(first, CELSIUS.get(row)) && suits(second, CELSIUS.get(row)))
+            .mapToDouble(row -> differences.get((row + 1) * SHARES.size() - 1))
+            .min()
+            .orElse(0);
     Figures figures =
         new Figures()
             .comparing(first.id(), second.id())

@@ -14,11 +14,11 @@ final class LedgerLesson {
   private static final List<String> ROWS =
       List.of(
           "at-the-start",
+          "born-since",
+          "arrived",
           "killed-on-bees",
           "killed-in-cells",
           "died-otherwise",
-          "born-since",
-          "arrived",
           "left-at-the-end");
 
   private LedgerLesson() {}
@@ -62,24 +62,23 @@ final class LedgerLesson {
       bars.add(new Bar(0, "on-bees", 0, onBees));
       bars.add(new Bar(0, "in-cells", onBees, onBees + inCells));
       double at = onBees + inCells;
-      at = down(bars, 1, at, killedOnBees);
-      at = down(bars, 2, at, killedInCells);
-      at = down(bars, 3, at, died);
-      at = up(bars, 4, at, born);
-      up(bars, 5, at, arrived);
+      at = up(bars, 1, at, born);
+      at = up(bars, 2, at, arrived);
+      at = down(bars, 3, at, killedOnBees);
+      at = down(bars, 4, at, killedInCells);
+      down(bars, 5, at, died);
       bars.add(new Bar(6, "on-bees", 0, leftOnBees));
       bars.add(new Bar(6, "in-cells", leftOnBees, left()));
       return bars;
     }
 
     private static double down(List<Bar> bars, int row, double at, double by) {
-      // Mites that were born since may die too, so that the level may fall below zero for a while.
-      bars.add(new Bar(row, "fewer", Math.max(0, at - by), Math.max(0, at)));
+      bars.add(new Bar(row, "fewer", Math.max(0, at - by), at));
       return at - by;
     }
 
     private static double up(List<Bar> bars, int row, double at, double by) {
-      bars.add(new Bar(row, "more", Math.max(0, at), Math.max(0, at + by)));
+      bars.add(new Bar(row, "more", at, at + by));
       return at + by;
     }
   }

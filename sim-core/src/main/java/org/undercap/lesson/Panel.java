@@ -64,6 +64,11 @@ public record Panel(
     return new Builder(Axis.DATES, "", unit);
   }
 
+  /** Dates on which a treatment begins. */
+  static Builder starts(String unit) {
+    return new Builder(Axis.DATES, "start-of-treatment", unit);
+  }
+
   static Builder numbers(String across, String unit) {
     return new Builder(Axis.NUMBERS, across, unit);
   }

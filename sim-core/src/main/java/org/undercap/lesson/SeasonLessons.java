@@ -60,6 +60,7 @@ final class SeasonLessons {
         .line(
             course.series("on-bees", day -> table.at(DailyColumn.MITES_ON_BEES, day), first, last))
         .line(course.series("in-cells", table::mitesInCells, first, last))
+        .line(course.series("all-mites", table::mites, first, last))
         .build();
   }
 

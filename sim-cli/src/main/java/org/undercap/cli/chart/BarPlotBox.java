@@ -20,6 +20,9 @@ final class BarPlotBox implements PlotBox {
   /** Most of the width that heads of rows take (fraction). */
   private static final double HEADS = 0.4;
 
+  /** Most of the width that values take (fraction). */
+  private static final double VALUES = 0.35;
+
   private final BarPlot plot;
   private final ChartStyle style;
   private final Letters letters;
@@ -27,9 +30,11 @@ final class BarPlotBox implements PlotBox {
   private final PlotHead head;
   private final boolean withHeads;
   private final List<List<String>> heads;
+  private final List<Integer> lines;
   private final List<List<String>> values;
   private Rectangle2D area = new Rectangle2D.Double();
   private Rectangle2D box = new Rectangle2D.Double();
+  private double leastHead;
 
   BarPlotBox(
       BarPlot plot,
@@ -37,17 +42,19 @@ final class BarPlotBox implements PlotBox {
       Letters letters,
       Scale scale,
       double width,
-      boolean withHeads) {
+      boolean withHeads,
+      List<Integer> lines) {
     this.plot = plot;
     this.style = style;
     this.letters = letters;
     this.scale = scale;
     this.withHeads = withHeads;
+    this.lines = List.copyOf(lines);
     head = new PlotHead(letters, plot, width - (withHeads ? headRoom(plot, letters, width) : 0));
     heads =
         plot.rows().stream().map(row -> letters.text().wrap(row.head(), width * HEADS)).toList();
     values =
-        plot.rows().stream().map(row -> letters.text().wrap(row.value(), width * 0.3)).toList();
+        plot.rows().stream().map(row -> letters.text().wrap(row.value(), width * VALUES)).toList();
   }
 
   /** Room that the heads of the rows take beside a plot of this width (points). */
@@ -60,13 +67,37 @@ final class BarPlotBox implements PlotBox {
     return widest + GAP;
   }
 
+  /** How many lines of text each row needs, by its head and its value. */
+  static List<Integer> lines(BarPlot plot, Letters letters, double width) {
+    List<Integer> lines = new ArrayList<>();
+    for (BarPlot.Row row : plot.rows()) {
+      int head = letters.text().wrap(row.head(), width * HEADS).size();
+      lines.add(Math.max(head, letters.text().wrap(row.value(), width * VALUES).size()));
+    }
+    return lines;
+  }
+
+  @Override
+  public double headRoom() {
+    return Math.max(leastHead, head.height());
+  }
+
+  @Override
+  public double sideRoom() {
+    return 0;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom) {
+    leastHead = headRoom;
+  }
+
   private double valueRoom() {
     return values.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP;
   }
 
   private double rowHeight(int row) {
-    int lines = Math.max(values.get(row).size(), withHeads ? heads.get(row).size() : 1);
-    return Math.max(1.5, lines + 0.3) * letters.text().lineHeight();
+    return Math.max(1.5, lines.get(row) + 0.3) * letters.text().lineHeight();
   }
 
   private double rowsHeight() {
@@ -83,7 +114,7 @@ final class BarPlotBox implements PlotBox {
 
   @Override
   public double leastHeight() {
-    return head.height() + rowsHeight() + bottomRoom();
+    return headRoom() + rowsHeight() + bottomRoom();
   }
 
   @Override
@@ -95,7 +126,7 @@ final class BarPlotBox implements PlotBox {
                 ? heads.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP
                 : 0);
     double right = where.getMaxX() - valueRoom();
-    double top = where.getY() + head.height();
+    double top = where.getY() + headRoom();
     double height = where.getMaxY() - bottomRoom() - top;
     box = new Rectangle2D.Double(left, top, right - left, height);
   }
@@ -174,7 +205,7 @@ final class BarPlotBox implements PlotBox {
       g.draw(new Line2D.Double(x(value), box.getY(), x(value), box.getMaxY()));
       String words = scale.label(value);
       double half = letters.text().width(words) / 2;
-      double left = Math.max(box.getX(), x(value) - half);
+      double left = Math.max(area.getX() - GAP, x(value) - half);
       left = Math.min(left, area.getMaxX() - 2 * half);
       if (left > free) {
         g.setColor(Palette.BLACK);

@@ -28,6 +28,8 @@ final class LinePlotBox implements PlotBox {
   private FlagStrip flags;
   private LineLabels labels;
   private boolean allLabelled = true;
+  private double leastHead;
+  private double leastSide;
 
   LinePlotBox(LinePlot plot, ChartStyle style, Letters letters, Scale scale, double width) {
     this.plot = plot;
@@ -41,7 +43,23 @@ final class LinePlotBox implements PlotBox {
   }
 
   private double leftRoom() {
-    return letters.text().width(scale.label(scale.top())) + TICK + GAP;
+    return Math.max(leastSide, letters.text().width(scale.label(scale.top())) + TICK + GAP);
+  }
+
+  @Override
+  public double headRoom() {
+    return Math.max(leastHead, head.height() + flags.height() + topRoom());
+  }
+
+  @Override
+  public double sideRoom() {
+    return leftRoom();
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom) {
+    leastHead = headRoom;
+    leastSide = sideRoom;
   }
 
   private double rightRoom() {
@@ -64,11 +82,7 @@ final class LinePlotBox implements PlotBox {
 
   @Override
   public double leastHeight() {
-    return head.height()
-        + flags.height()
-        + topRoom()
-        + LEAST_LINES * letters.text().lineHeight()
-        + bottomRoom();
+    return headRoom() + LEAST_LINES * letters.text().lineHeight() + bottomRoom();
   }
 
   private FlagStrip flags(Rectangle2D plotBox, double left) {
@@ -103,7 +117,7 @@ final class LinePlotBox implements PlotBox {
     double right = where.getMaxX() - rightRoom();
     Rectangle2D across = new Rectangle2D.Double(left, 0, right - left, 1);
     flags = flags(across, where.getX());
-    double top = where.getY() + head.height() + flags.height() + topRoom();
+    double top = where.getY() + headRoom();
     box = new Rectangle2D.Double(left, top, right - left, where.getMaxY() - bottomRoom() - top);
     placeLabels();
   }
@@ -244,16 +258,16 @@ final class LinePlotBox implements PlotBox {
       g.drawString(words, (float) (box.getX() - TICK - letters.text().width(words)), (float) base);
     }
     double base = box.getMaxY() + TICK + GAP + letters.text().ascent();
-    double free = Double.NEGATIVE_INFINITY;
-    for (LinePlot.Tick tick : plot.ticks()) {
+    int every = tickStep();
+    for (int i = 0; i < plot.ticks().size(); i++) {
+      LinePlot.Tick tick = plot.ticks().get(i);
       double at = x(box, tick.at());
-      double half = letters.text().width(tick.words()) / 2;
       g.setColor(Palette.MIDDLE_GREY);
       g.draw(new Line2D.Double(at, box.getMaxY(), at, box.getMaxY() + TICK));
-      if (at - half > free) {
+      if (i % every == 0) {
         g.setColor(Palette.BLACK);
-        g.drawString(tick.words(), (float) (at - half), (float) base);
-        free = at + half + letters.text().ascent() * 0.7;
+        g.drawString(
+            tick.words(), (float) (at - letters.text().width(tick.words()) / 2), (float) base);
       }
     }
     if (!plot.across().isEmpty()) {
@@ -262,6 +276,25 @@ final class LinePlotBox implements PlotBox {
       double left = area.getMaxX() - letters.text().width(lines);
       PlotBox.write(g, letters.text(), lines, Palette.DARK_GREY, left, top);
     }
+  }
+
+  /** Every how many ticks carry their words, so that they stay apart. */
+  private int tickStep() {
+    double gap = letters.text().ascent() * 0.6;
+    for (int every = 1; every < plot.ticks().size(); every++) {
+      boolean apart = true;
+      double free = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < plot.ticks().size(); i += every) {
+        double at = x(box, plot.ticks().get(i).at());
+        double half = letters.text().width(plot.ticks().get(i).words()) / 2;
+        apart &= at - half > free;
+        free = at + half + gap;
+      }
+      if (apart) {
+        return every;
+      }
+    }
+    return Math.max(1, plot.ticks().size());
   }
 
   private void span(Graphics2D g, LinePlot.SpanMark mark) {

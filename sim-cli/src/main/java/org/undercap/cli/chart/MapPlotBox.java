@@ -53,6 +53,21 @@ final class MapPlotBox implements PlotBox {
   }
 
   @Override
+  public double headRoom() {
+    return head.height();
+  }
+
+  @Override
+  public double sideRoom() {
+    return left;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom) {
+    // A map stands alone.
+  }
+
+  @Override
   public void place(Rectangle2D where) {
     area = where;
     double top = where.getY() + head.height() + columnsHeight();

@@ -10,6 +10,15 @@ interface PlotBox {
   /** Smallest height that can be read, with heads and axes (points). */
   double leastHeight();
 
+  /** Room above the plot for title, unit and marks (points). */
+  double headRoom();
+
+  /** Room left of the plot for numbers (points). */
+  double sideRoom();
+
+  /** Gives more room above and on the left, so that it stands in line with its neighbours. */
+  void align(double headRoom, double sideRoom);
+
   /** Takes its place on the page. */
   void place(Rectangle2D area);
 

@@ -22,6 +22,7 @@ final class TeachingLayout {
   private final SampleRow key;
   private final boolean keyed;
   private final List<PlotBox> boxes = new ArrayList<>();
+  private final List<Integer> barLines = new ArrayList<>();
   private final double height;
 
   TeachingLayout(List<Plot> plots, ChartText text, ChartStyle style, boolean keyed) {
@@ -43,6 +44,7 @@ final class TeachingLayout {
       double own = i == 0 ? each + headRoom : each;
       boxes.add(box(plots.get(i), scales, own, i == 0 || !beside));
     }
+    align();
     key = new SampleRow(style, letters, keyItems(), width);
     double least = boxes.stream().mapToDouble(PlotBox::leastHeight).max().orElseThrow();
     double top = frame.bodyTop() + key.height();
@@ -64,11 +66,21 @@ final class TeachingLayout {
     }
   }
 
+  private void align() {
+    double head = boxes.stream().mapToDouble(PlotBox::headRoom).max().orElseThrow();
+    double side = boxes.stream().mapToDouble(PlotBox::sideRoom).max().orElseThrow();
+    boxes.forEach(box -> box.align(head, side));
+  }
+
   private PlotBox box(Plot plot, Map<String, Scale> scales, double width, boolean withHeads) {
     if (plot instanceof LinePlot lines) {
       return new LinePlotBox(lines, style, letters, scales.get(plot.unit()), width);
     } else if (plot instanceof BarPlot bars) {
-      return new BarPlotBox(bars, style, letters, scales.get(plot.unit()), width, withHeads);
+      if (barLines.isEmpty()) {
+        barLines.addAll(BarPlotBox.lines(bars, letters, width));
+      }
+      Scale scale = scales.get(plot.unit());
+      return new BarPlotBox(bars, style, letters, scale, width, withHeads, barLines);
     }
     return new MapPlotBox((MapPlot) plot, style, letters, width);
   }

@@ -89,7 +89,10 @@ final class LessonCharts {
         title,
         unit,
         panel.across().isEmpty() ? "" : speech.say("across." + panel.across()),
-        ticks(panel, ends[0], ends[1]),
+        ticks(
+            panel,
+            ranges.isEmpty() ? ends[0] : ends[0] + 1,
+            ranges.isEmpty() ? ends[1] : ends[1] - 1),
         ends[0],
         ends[1],
         List.of(),
@@ -152,6 +155,7 @@ final class LessonCharts {
     return switch (key) {
       case "on-bees" -> Meaning.MITES_ON_BEES.look();
       case "in-cells" -> Meaning.MITES_IN_CELLS.look();
+      case "all-mites" -> index == 0 ? Look.ofPlan(0) : Meaning.ALL_MITES.look();
       default -> Look.ofPlan(index);
     };
   }
