@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.undercap.internal.Checks;
 import org.undercap.lesson.LessonResult.Figures;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.Part;
+import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Method;
 
 /**
@@ -33,25 +33,11 @@ public final class FlipChart {
   private final Method second;
   private final Optional<Own> own;
 
-  /**
-   * Where a colony stands on the map.
-   *
-   * @param onBees share of its mites on bees (fraction)
-   * @param celsius daily mean outside temperature (C)
-   */
-  public record Own(double onBees, double celsius) {
-    /**
-     * Checks the share.
-     *
-     * @param onBees 0 to 1
-     * @param celsius daily mean outside temperature (C)
-     * @throws IllegalArgumentException if a number is out of range
-     */
-    public Own {
-      Checks.share(onBees, "share of the mites on bees");
-      Checks.finite(celsius, "temperature (C)");
-    }
-  }
+  /** A colony of the season with brood, from which one with any amount of brood is made. */
+  private final ColonyLanes brooding;
+
+  /** Where a colony stands on the map: share of its mites on bees, and temperature (C). */
+  private record Own(double onBees, double celsius) {}
 
   private FlipChart(
       LessonPlace place,
@@ -66,29 +52,31 @@ public final class FlipChart {
     this.first = first;
     this.second = second;
     this.own = own;
+    brooding = place.shapeOn(date);
+    brooding.scaleTo(0, colony.adults(0), brooding.brood(0), colony.mites(0));
   }
 
   /**
-   * A chart for a known colony.
+   * A chart for the colony of a scenario, on its first day.
    *
-   * @param place where it stands
-   * @param colony its state, with sealed brood and mites in it unless it has no brood at all
-   * @param date day of the state and of the treatment
+   * @param scenario place and colony
+   * @param mites all mites on the first day (mites), above 0
    * @param first method that is drawn first
    * @param second the other one
-   * @param celsius daily mean outside temperature to expect (C)
-   * @return the chart
+   * @return the chart, with the mean temperature of the next six weeks as the place of the colony
    */
-  public static FlipChart of(
-      LessonPlace place,
-      ColonyLanes colony,
-      LocalDate date,
-      Method first,
-      Method second,
-      double celsius) {
+  public static FlipChart of(Scenario scenario, double mites, Method first, Method second) {
+    ColonyLanes colony = LessonPlace.colony(scenario, mites);
     double onBees = colony.total(Part.MITES_ON_BEES, 0) / colony.mites(0);
-    return new FlipChart(
-        place, colony.copy(), date, first, second, Optional.of(new Own(onBees, celsius)));
+    double celsius =
+        IntStream.range(0, SIX_WEEKS)
+            .mapToObj(scenario.start()::plusDays)
+            .mapToDouble(scenario.climate().temperature()::at)
+            .average()
+            .orElseThrow();
+    LessonPlace place = LessonPlace.of(scenario);
+    Optional<Own> own = Optional.of(new Own(onBees, celsius));
+    return new FlipChart(place, colony, scenario.start(), first, second, own);
   }
 
   static FlipChart usual(LessonPlace place) {
@@ -179,18 +167,19 @@ public final class FlipChart {
     LocalDate last = date.plusDays(SIX_WEEKS);
     LessonRun run = LessonRun.of(place, scaled, date).at(celsius);
     double untreated = run.until(last).mites(last);
-    double a = run.treatAsUsual(first.id(), date).until(last).mites(last);
-    double b = run.treatAsUsual(second.id(), date).until(last).mites(last);
+    double a = run.doing(first.usual().course().of(first, date)).until(last).mites(last);
+    double b = run.doing(second.usual().course().of(second, date)).until(last).mites(last);
     return 100 * (b - a) / untreated;
   }
 
   /** The colony with so much brood that this share of its mites sits on the bees. */
   private ColonyLanes withShareOnBees(double share) {
-    ColonyLanes scaled = colony.copy();
+    ColonyLanes scaled = brooding.copy();
     double onBees = scaled.total(Part.MITES_ON_BEES, 0);
     double inCells = scaled.mites(0) - onBees;
     double factor = inCells > 0 ? onBees * (1 - share) / (share * inCells) : 0;
-    scaled.scaleTo(0, scaled.adults(0), scaled.brood(0) * factor, scaled.mites(0));
+    double mites = colony.mites(0);
+    scaled.scaleTo(0, colony.adults(0), scaled.brood(0) * factor, mites);
     return scaled;
   }
 }

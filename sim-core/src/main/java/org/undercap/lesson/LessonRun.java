@@ -12,7 +12,6 @@ import org.undercap.climate.Sinusoid;
 import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.model.ColonyLanes;
-import org.undercap.parameter.ParameterSet;
 import org.undercap.simulation.DailyDrivers;
 import org.undercap.simulation.DailyTable;
 import org.undercap.simulation.DayObserver;
@@ -47,7 +46,13 @@ record LessonRun(
   /** A colony in a known state. */
   static LessonRun of(LessonPlace place, ColonyLanes colony, LocalDate from) {
     return new LessonRun(
-        place, colony, from, OptionalDouble.empty(), date -> 0, Map.of(), List.of());
+        place,
+        colony,
+        from,
+        OptionalDouble.empty(),
+        place.arrivals(),
+        place.circumstances().resistantShares(),
+        List.of());
   }
 
   static Method method(String id) {
@@ -119,9 +124,11 @@ record LessonRun(
     DailyTable table = DailyTable.of(drivers, 0);
     List<DayObserver> watching = new ArrayList<>(List.of(observers));
     watching.add(table);
+    Circumstances usual = place.circumstances();
     Circumstances circumstances =
-        new Circumstances(false, false, resistant, climate.eggs().max(), ParameterSet.shipped());
-    new Simulator(LessonPlace.PARAMETERS, drivers)
+        new Circumstances(
+            usual.openFloor(), usual.humid(), resistant, usual.peakEggs(), usual.parameters());
+    new Simulator(place.parameters(), drivers)
         .run(start, Interventions.of(steps, circumstances), watching);
     return new LessonCourse(table);
   }

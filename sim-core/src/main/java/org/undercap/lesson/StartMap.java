@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.undercap.climate.SeasonDay;
 import org.undercap.lesson.LessonResult.Figures;
-import org.undercap.model.ColonyLanes;
+import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.MethodCatalogue;
 
@@ -16,6 +16,8 @@ import org.undercap.treatment.MethodCatalogue;
  * by its own limits are marked.
  */
 public final class StartMap {
+  private static final int WEEKS_TRIED = 12;
+
   private static final List<String> METHODS =
       List.of(
           "thymol-gel",
@@ -45,24 +47,20 @@ public final class StartMap {
   }
 
   /**
-   * A map for a known colony, whose first start date is that of the colony.
+   * A map for the colony of a scenario, whose first start date is its first day.
    *
-   * @param place where it stands
-   * @param state its state
-   * @param date day of the state
+   * @param scenario place and colony
+   * @param mites all mites on the first day (mites), above 0
    * @param methods methods to try; the usual ones if empty
    * @return the map
    */
-  public static StartMap of(
-      LessonPlace place, ColonyLanes state, LocalDate date, List<Method> methods) {
+  public static StartMap of(Scenario scenario, double mites, List<Method> methods) {
+    LocalDate date = scenario.start();
     List<LocalDate> starts =
-        date.datesUntil(date.plusWeeks(12).plusDays(1), Period.ofWeeks(2)).toList();
-    return new StartMap(
-        place,
-        LessonRun.of(place, state, date),
-        starts,
-        methods.isEmpty() ? usualMethods() : methods,
-        true);
+        date.datesUntil(date.plusWeeks(WEEKS_TRIED).plusDays(1), Period.ofWeeks(2)).toList();
+    LessonPlace place = LessonPlace.of(scenario);
+    LessonRun colony = LessonRun.of(place, LessonPlace.colony(scenario, mites), date);
+    return new StartMap(place, colony, starts, methods.isEmpty() ? usualMethods() : methods, true);
   }
 
   static StartMap usual(LessonPlace place) {
@@ -94,7 +92,9 @@ public final class StartMap {
             starts.stream().map(LocalDate::toString).toList(),
             methods.stream().map(Method::id).toList());
     boolean laterIsWorse = true;
-    double best = 100;
+    double best = Double.POSITIVE_INFINITY;
+    Method bestMethod = methods.get(0);
+    LocalDate bestDate = starts.get(0);
     double worst = 0;
     for (int row = 0; row < methods.size(); row++) {
       Method method = methods.get(row);
@@ -107,11 +107,19 @@ public final class StartMap {
         panel.cell(new Cell(column, row, harm.get(column), mark(method, start, column)));
       }
       laterIsWorse &= harm.get(harm.size() - 1) > harm.get(0);
-      best = Math.min(best, harm.stream().min(Double::compare).orElseThrow());
+      double least = harm.stream().min(Double::compare).orElseThrow();
+      if (least < best) {
+        best = least;
+        bestMethod = method;
+        bestDate = starts.get(harm.indexOf(least));
+      }
       worst = Math.max(worst, harm.stream().max(Double::compare).orElseThrow());
     }
     double none = colony.until(last).parasitisedWinterBrood(place.climate());
     return new Figures()
+        .comparing(bestMethod.id())
+        .put("own", own ? 1 : 0)
+        .put("bestDate", bestDate)
         .put("best", best / 100)
         .put("worst", worst / 100)
         .put("none", none)

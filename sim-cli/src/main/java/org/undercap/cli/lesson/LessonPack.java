@@ -48,7 +48,13 @@ public final class LessonPack {
     return List.copyOf(results.keySet());
   }
 
-  LessonResult result(Lesson lesson) {
+  /**
+   * The numbers of a lesson.
+   *
+   * @param lesson one of the pack
+   * @return as the engine gave them
+   */
+  public LessonResult result(Lesson lesson) {
     return results.get(lesson);
   }
 

@@ -67,7 +67,7 @@ public record LessonText(
 
   private static String finding(
       String prefix, LessonResult result, Map<String, Object> figures, Speech speech) {
-    if (figures.containsKey("better")) {
+    if (figures.containsKey("better") || result.numbers().getOrDefault("own", 0.0) > 0) {
       return speech.say(prefix + "own", figures);
     }
     return result.holds()
@@ -84,6 +84,9 @@ public record LessonText(
       List<String> methods = result.methods();
       figures.put("better", speech.method(methods.get(own > 0 ? 0 : 1)));
       figures.put("points", Math.abs(own));
+    }
+    if (result.methods().size() == 1) {
+      figures.put("method", speech.method(result.methods().get(0)));
     }
     return figures;
   }

@@ -45,14 +45,23 @@ final class MapDrawing {
         key());
   }
 
-  private String column(String head) {
+  /** Head of a column. */
+  String column(String head) {
     return head.matches("\\d{4}-.*")
         ? speech.date(LocalDate.parse(head)).replace('\u00a0', ' ')
         : head;
   }
 
-  private String row(String head) {
+  /** Head of a row. */
+  String row(String head) {
     return compares() ? speech.temperature(Double.parseDouble(head)) : speech.method(head);
+  }
+
+  /** A cell as text: a comparison with its sign, a mark behind what is this colony. */
+  String words(Cell cell) {
+    double shown = compares() ? Math.rint(cell.value()) : cell.value();
+    String sign = compares() && shown > 0 ? "+" : "";
+    return sign + Speech.number(shown) + (cell.mark().equals("own") ? " *" : "");
   }
 
   private MapPlot.Cell cell(Cell cell) {
