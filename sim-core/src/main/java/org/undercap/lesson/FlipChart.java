@@ -124,6 +124,7 @@ public final class FlipChart {
     own.ifPresent(
         it ->
             figures
+                .put("own", 1)
                 .put("onBees", it.onBees)
                 .put("celsius", it.celsius)
                 .put("ownDifference", difference(Math.max(it.onBees, 0.05), it.celsius)));

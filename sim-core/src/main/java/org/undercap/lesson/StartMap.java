@@ -5,7 +5,6 @@ import java.time.Month;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
-import org.undercap.climate.SeasonDay;
 import org.undercap.lesson.LessonResult.Figures;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Method;
@@ -129,11 +128,11 @@ public final class StartMap {
   }
 
   private String mark(Method method, LocalDate start, int column) {
-    double celsius = place.climate().temperature().at(SeasonDay.of(start));
+    double celsius = place.climate().temperature().at(start);
     if (celsius < method.coolLimit().orElse(Double.NEGATIVE_INFINITY)
         || celsius > method.hotLimit().orElse(Double.POSITIVE_INFINITY)) {
       return "outside-limits";
     }
-    return own && column == 0 ? "own" : "";
+    return own && column == 0 ? "today" : "";
   }
 }

@@ -99,7 +99,7 @@ public final class FilmFrame implements Chart {
   }
 
   private double stillHeight(Letters letters) {
-    return 4 * letters.text().lineHeight() + 2 * boxHeight() + 4 * GAP;
+    return 5 * letters.text().lineHeight() + 2 * boxHeight() + 5 * GAP;
   }
 
   private void draw(Graphics2D g, Letters letters, PageFrame frame, Still still, double top) {

@@ -19,12 +19,15 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 /** Makes a moving picture of pages: an endless GIF in colours of which the charts have few. */
 public final class GifWriter {
   private static final String FORMAT = "javax_imageio_gif_image_1.0";
-  private static final double POINTS_PER_INCH = 72;
 
   /** Steps of each colour part: 6 * 6 * 6 colours, and greys between them. */
   private static final int STEPS = 6;
 
-  private static final int GREYS = 40;
+  private static final int GREYS = 39;
+
+  /** Place in the table of colours that leaves a dot as it was in the frame before. */
+  private static final int UNCHANGED = STEPS * STEPS * STEPS + GREYS;
+
   private static final int FULL = 255;
 
   private GifWriter() {}
@@ -47,8 +50,12 @@ public final class GifWriter {
     try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       writer.setOutput(out);
       writer.prepareWriteSequence(null);
+      int[] before = {};
       for (int i = 0; i < frames.size(); i++) {
-        BufferedImage image = image(frames.get(i), colours);
+        BufferedImage full = ChartWriter.bitmap(frames.get(i));
+        int[] dots = dots(full);
+        BufferedImage image = image(full, dots, before, colours);
+        before = dots;
         writer.writeToSequence(
             new IIOImage(image, null, metadata(writer, image, hundredths, i == 0)), null);
       }
@@ -61,21 +68,29 @@ public final class GifWriter {
     return bytes.toByteArray();
   }
 
-  private static BufferedImage image(ChartPage page, IndexColorModel colours) {
-    double scale = page.dotsPerInch() / POINTS_PER_INCH;
-    BufferedImage image =
-        new BufferedImage(
-            (int) Math.round(page.width() * scale),
-            (int) Math.round(page.height() * scale),
-            BufferedImage.TYPE_BYTE_INDEXED,
-            colours);
-    // Drawn in full colour first: drawing with few colours would dither.
-    BufferedImage full = ChartWriter.bitmap(page);
-    for (int y = 0; y < image.getHeight(); y++) {
-      for (int x = 0; x < image.getWidth(); x++) {
-        image.getRaster().setSample(x, y, 0, index(full.getRGB(x, y)));
+  /** The dots as places in the table of colours; drawing with few colours would dither. */
+  private static int[] dots(BufferedImage full) {
+    int width = full.getWidth();
+    int[] dots = full.getRGB(0, 0, width, full.getHeight(), null, 0, width);
+    for (int i = 0; i < dots.length; i++) {
+      dots[i] = index(dots[i]);
+    }
+    return dots;
+  }
+
+  /** A frame that tells only what changed. */
+  private static BufferedImage image(
+      BufferedImage full, int[] dots, int[] before, IndexColorModel colours) {
+    int[] changed = dots.clone();
+    for (int i = 0; i < before.length; i++) {
+      if (dots[i] == before[i]) {
+        changed[i] = UNCHANGED;
       }
     }
+    BufferedImage image =
+        new BufferedImage(
+            full.getWidth(), full.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, colours);
+    image.getRaster().setPixels(0, 0, full.getWidth(), full.getHeight(), changed);
     return image;
   }
 
@@ -105,13 +120,14 @@ public final class GifWriter {
       int grey = Math.round(i * FULL / (GREYS - 1f));
       table.add(new int[] {grey, grey, grey});
     }
+    table.add(new int[] {0, 0, 0});
     byte[][] parts = new byte[3][table.size()];
     for (int i = 0; i < table.size(); i++) {
       for (int part = 0; part < parts.length; part++) {
         parts[part][i] = (byte) table.get(i)[part];
       }
     }
-    return new IndexColorModel(8, table.size(), parts[0], parts[1], parts[2]);
+    return new IndexColorModel(8, table.size(), parts[0], parts[1], parts[2], UNCHANGED);
   }
 
   private static IIOMetadata metadata(
@@ -123,8 +139,8 @@ public final class GifWriter {
     IIOMetadataNode control = child(root, "GraphicControlExtension");
     control.setAttribute("disposalMethod", "none");
     control.setAttribute("userInputFlag", "FALSE");
-    control.setAttribute("transparentColorFlag", "FALSE");
-    control.setAttribute("transparentColorIndex", "0");
+    control.setAttribute("transparentColorFlag", first ? "FALSE" : "TRUE");
+    control.setAttribute("transparentColorIndex", Integer.toString(UNCHANGED));
     control.setAttribute("delayTime", Integer.toString(hundredths));
     if (first) {
       IIOMetadataNode loop = new IIOMetadataNode("ApplicationExtension");

@@ -19,7 +19,7 @@ public final class Film {
   /** Days of the print: before, on the day, when the cells open, when all are open. */
   private static final List<Integer> PRINTED = List.of(-1, 1, 6, 13);
 
-  private static final double MITES_PER_DOT = 10;
+  private static final double MITES_PER_DOT = 2;
 
   private final TreatmentFilm film;
   private final Speech speech;
@@ -82,7 +82,7 @@ public final class Film {
             days.stream().map(this::words).reduce((a, b) -> a + " " + b).orElseThrow());
     return new FilmFrame(
         days.stream().map(this::still).toList(),
-        new FilmFrame.Captions(speech.say("film.cells"), dot + "."),
+        new FilmFrame.Captions(speech.say("film.cells"), dot),
         text,
         style);
   }
@@ -97,7 +97,7 @@ public final class Film {
     String killed = speech.say("film.killed", (double) Math.round(day.killed()));
     return new FilmFrame.Still(
         moment(day.day()) + (day.killed() >= 1 ? ", " + killed : ""),
-        speech.say("film.on-bees", day.onBees()),
+        speech.say("film.on-bees", Map.of("value", day.onBees(), "adults", day.adults())),
         dots(day.onBees()),
         speech.say("film.in-cells", inCells),
         day.inCells().stream().map(Film::dots).toList());

@@ -3,6 +3,8 @@ package org.undercap.cli.lesson;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.undercap.cli.chart.Chart;
 import org.undercap.cli.chart.ChartPage;
@@ -74,21 +76,24 @@ public final class LessonFiles {
    */
   public void write(LessonPack pack, OutputFolder folder, PrintWriter err) {
     try (OutputFiles files = folder.prepare(names())) {
+      Map<String, byte[]> pictures = new ConcurrentHashMap<>();
+      lessons.parallelStream()
+          .forEach(lesson -> draw(files, lesson.id(), () -> pack.chart(lesson), pictures));
       for (Lesson lesson : lessons) {
-        picture(files, lesson.id(), () -> pack.chart(lesson));
         files.text(lesson.id() + ".csv", out -> LessonCsv.write(out, pack.result(lesson)));
       }
       if (whole) {
-        pages(pack, files);
+        pages(pack, files, pictures);
       }
+      pictures.forEach((name, bytes) -> files.bytes(name, out -> out.write(bytes)));
       files.publish(err);
     }
   }
 
-  private void pages(LessonPack pack, OutputFiles files) {
+  private void pages(LessonPack pack, OutputFiles files, Map<String, byte[]> pictures) {
     Film film = new Film(pack.place(), pack.speech());
     Pages pages = new Pages(pack);
-    picture(files, STILL, () -> film.still(pack.style()));
+    draw(files, STILL, () -> film.still(pack.style()), pictures);
     if (files.wants(GIF)) {
       byte[] gif = film.gif();
       files.bytes(GIF, out -> out.write(gif));
@@ -98,14 +103,18 @@ public final class LessonFiles {
     files.text(GAME, out -> out.write(pages.game()));
   }
 
-  private void picture(OutputFiles files, String name, Supplier<Chart> chart) {
+  /** Draws the files of a picture that are wanted. */
+  private void draw(
+      OutputFiles files, String name, Supplier<Chart> chart, Map<String, byte[]> pictures) {
     boolean png = files.wants(name + ".png");
     boolean vector = svg && files.wants(name + ".svg");
     if (png || vector) {
       ChartPage page = chart.get().pages().get(0);
-      files.bytes(name + ".png", out -> out.write(ChartWriter.png(page)));
+      if (png) {
+        pictures.put(name + ".png", ChartWriter.png(page));
+      }
       if (vector) {
-        files.bytes(name + ".svg", out -> out.write(ChartWriter.svg(page, "chart")));
+        pictures.put(name + ".svg", ChartWriter.svg(page, "chart"));
       }
     }
   }

@@ -28,7 +28,10 @@ public final class LessonPack {
     this.place = place;
     this.speech = speech;
     this.style = style;
-    lessons.forEach(lesson -> results.put(lesson, lesson.teach(place)));
+    lessons.parallelStream()
+        .map(lesson -> Map.entry(lesson, lesson.teach(place)))
+        .toList()
+        .forEach(each -> results.put(each.getKey(), each.getValue()));
   }
 
   LessonPlace place() {

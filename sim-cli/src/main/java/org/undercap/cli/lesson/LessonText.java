@@ -30,6 +30,9 @@ public record LessonText(
     String alternative) {
   private static final int NOTES = 3;
 
+  /** Closer than this, two methods count as equal (percentage points). */
+  private static final double ALIKE = 5;
+
   /**
    * Copies the list.
    *
@@ -58,7 +61,7 @@ public record LessonText(
         lesson.id(),
         speech.say(prefix + "title", figures),
         finding(prefix, result, figures, speech),
-        speech.say(prefix + "limit", figures),
+        speech.say(prefix + (own(result) ? "limit.own" : "limit"), figures),
         notes,
         speech.say(prefix + "question", figures),
         speech.say(prefix + "answer", figures),
@@ -67,12 +70,18 @@ public record LessonText(
 
   private static String finding(
       String prefix, LessonResult result, Map<String, Object> figures, Speech speech) {
-    if (figures.containsKey("better") || result.numbers().getOrDefault("own", 0.0) > 0) {
-      return speech.say(prefix + "own", figures);
+    if (own(result)) {
+      boolean alike = Math.abs(result.numbers().getOrDefault("ownDifference", ALIKE)) < ALIKE;
+      return speech.say(prefix + (alike ? "own.alike" : "own"), figures);
     }
     return result.holds()
         ? speech.say(prefix + "finding", figures)
         : speech.say("otherwise") + " " + speech.say(prefix + "otherwise", figures);
+  }
+
+  /** Whether the result is that of a user's colony. */
+  private static boolean own(LessonResult result) {
+    return result.numbers().getOrDefault("own", 0.0) > 0;
   }
 
   /** The figures of a result, and where a user's colony stands. */
@@ -83,7 +92,7 @@ public record LessonText(
     if (own != null) {
       List<String> methods = result.methods();
       figures.put("better", speech.method(methods.get(own > 0 ? 0 : 1)));
-      figures.put("points", Math.abs(own));
+      figures.put("points", (double) Math.round(Math.abs(own)));
     }
     if (result.methods().size() == 1) {
       figures.put("method", speech.method(result.methods().get(0)));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.undercap.cli.chart.Fill;
 import org.undercap.cli.chart.MapPlot;
 import org.undercap.lesson.Cell;
@@ -61,7 +62,7 @@ final class MapDrawing {
   String words(Cell cell) {
     double shown = compares() ? Math.rint(cell.value()) : cell.value();
     String sign = compares() && shown > 0 ? "+" : "";
-    return sign + Speech.number(shown) + (cell.mark().equals("own") ? " *" : "");
+    return sign + Speech.number(shown) + (isOwn(cell) ? " *" : "");
   }
 
   private MapPlot.Cell cell(Cell cell) {
@@ -71,8 +72,21 @@ final class MapDrawing {
         cell.row(),
         compares() ? ahead(cell.value()) : harm(cell.value()),
         value,
-        cell.mark().equals("own"),
+        isOwn(cell),
         cell.mark().equals("outside-limits"));
+  }
+
+  private static boolean isOwn(Cell cell) {
+    return cell.mark().equals("own") || cell.mark().equals("today");
+  }
+
+  /** What the star in a table means; empty if there is none. */
+  String star() {
+    return Stream.of("own", "today")
+        .filter(this::marked)
+        .map(mark -> speech.say("key.marked", Map.of("mark", speech.say("key." + mark))))
+        .findFirst()
+        .orElse("");
   }
 
   private static Fill ahead(double points) {
@@ -100,8 +114,10 @@ final class MapDrawing {
       key.add(plain("some", Fill.SOME));
       key.add(plain("much", Fill.MUCH));
     }
-    if (marked("own")) {
-      key.add(new MapPlot.Sample(speech.say("key.own"), Fill.LOW, true, false));
+    for (String mark : List.of("own", "today")) {
+      if (marked(mark)) {
+        key.add(new MapPlot.Sample(speech.say("key." + mark), Fill.LOW, true, false));
+      }
     }
     if (marked("outside-limits")) {
       key.add(new MapPlot.Sample(speech.say("key.outside-limits"), Fill.LOW, false, true));

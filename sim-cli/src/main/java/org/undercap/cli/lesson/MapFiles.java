@@ -82,7 +82,9 @@ public final class MapFiles {
   public String page(LessonResult result, List<String> cautions) {
     LessonText text = text(result);
     TextPage page = new TextPage().title(text.title()).paragraph(text.finding());
-    page.table(table(result)).paragraph(speech.say("unit." + result.panels().get(0).unit()) + ".");
+    Panel panel = result.panels().get(0);
+    String star = new MapDrawing(speech, panel, result).star();
+    page.table(table(result)).paragraph((speech.say("unit." + panel.unit()) + ". " + star).strip());
     page.paragraph(text.limit());
     cautions.forEach(page::paragraph);
     return page.render();

@@ -67,14 +67,7 @@ public final class Pages {
    * @return a web page
    */
   public String book(Film film) {
-    List<BookPage.Chapter> chapters = new ArrayList<>();
-    for (Lesson lesson : pack.lessons()) {
-      chapters.add(
-          new BookPage.Chapter(
-              pack.text(lesson),
-              svg(pack.chart(lesson), "lesson-" + lesson.id() + "-"),
-              lesson.id() + ".csv"));
-    }
+    List<BookPage.Chapter> chapters = pack.lessons().parallelStream().map(this::chapter).toList();
     return render(
         "lesson-book.jte",
         new BookPage(
@@ -86,6 +79,11 @@ public final class Pages {
             svg(film.still(pack.style()), "film-"),
             glossary(),
             CAUTIONS.stream().map(id -> speech.say("caution." + id)).toList()));
+  }
+
+  private BookPage.Chapter chapter(Lesson lesson) {
+    String picture = svg(pack.chart(lesson), "lesson-" + lesson.id() + "-");
+    return new BookPage.Chapter(pack.text(lesson), picture, lesson.id() + ".csv");
   }
 
   /** What everybody should know at the end; left out if its lessons are. */
