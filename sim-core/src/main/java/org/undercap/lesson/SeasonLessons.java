@@ -19,6 +19,9 @@ final class SeasonLessons {
   /** Two dates half a year apart may miss by so much, since months differ in length (days). */
   private static final int MIRROR_DAYS = 4;
 
+  /** Lines over a whole year hold one day in five. */
+  private static final int EVERY = 5;
+
   private SeasonLessons() {}
 
   private static LessonCourse untreatedYear(LessonPlace place) {
@@ -39,8 +42,8 @@ final class SeasonLessons {
     Panel bees =
         Panel.dates("bees-and-cells")
             .named("bees-and-brood")
-            .area(course.series("adult-bees", table::adults, first, last))
-            .area(course.series("brood", table::brood, first, last))
+            .area(course.series("adult-bees", table::adults, first, last, EVERY))
+            .area(course.series("brood", table::brood, first, last, EVERY))
             .build();
     return new Figures()
         .put("start", SetUps.number("year.mites"))
@@ -58,9 +61,10 @@ final class SeasonLessons {
     return Panel.dates("mites")
         .named(name)
         .line(
-            course.series("on-bees", day -> table.at(DailyColumn.MITES_ON_BEES, day), first, last))
-        .line(course.series("in-cells", table::mitesInCells, first, last))
-        .line(course.series("all-mites", table::mites, first, last))
+            course.series(
+                "on-bees", day -> table.at(DailyColumn.MITES_ON_BEES, day), first, last, EVERY))
+        .line(course.series("in-cells", table::mitesInCells, first, last, EVERY))
+        .line(course.series("all-mites", table::mites, first, last, EVERY))
         .build();
   }
 

@@ -36,7 +36,7 @@ public enum Fill {
   /** Second of two methods. */
   SECOND(Palette.ORANGE, Palette.DARK_GREY, Pattern.PLAIN);
 
-  private static final double STEP = 5;
+  private static final double STEP = 7;
 
   private enum Pattern {
     PLAIN,

@@ -43,7 +43,9 @@ final class LinePlotBox implements PlotBox {
   }
 
   private double leftRoom() {
-    return Math.max(leastSide, letters.text().width(scale.label(scale.top())) + TICK + GAP);
+    double numbers = letters.text().width(scale.label(scale.top())) + TICK + GAP;
+    double firstTick = letters.text().width(plot.ticks().get(0).words()) / 2 + 1;
+    return Math.max(leastSide, Math.max(numbers, firstTick));
   }
 
   @Override

@@ -19,7 +19,7 @@ public final class Film {
   /** Days of the print: before, on the day, when the cells open, when all are open. */
   private static final List<Integer> PRINTED = List.of(-1, 1, 6, 13);
 
-  private static final double MITES_PER_DOT = 2;
+  private static final double MITES_PER_DOT = 4;
 
   private final TreatmentFilm film;
   private final Speech speech;

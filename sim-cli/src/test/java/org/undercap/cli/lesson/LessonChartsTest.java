@@ -45,7 +45,6 @@ class LessonChartsTest {
       Pattern.compile("(?:fill|stroke)=\"(rgb\\((\\d+),(\\d+),(\\d+)\\)|black|white)\"");
 
   private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
-  private static final Set<Lesson> MANY_WORDS = Set.of(Lesson.FLIP_CHART, Lesson.START_MAP);
 
   @TempDir private static Path folder;
   private static Words lengthened;
@@ -110,7 +109,7 @@ class LessonChartsTest {
         }
       }
     }
-    assertTrue(own.isEmpty() || MANY_WORDS.contains(lesson), lesson.id() + " keeps " + own);
+    assertEquals(List.of(), own, lesson.id());
   }
 
   @ParameterizedTest
@@ -173,9 +172,7 @@ class LessonChartsTest {
                 words -> {
                   assertFalse(words.matches("(?s).*[{}\\[\\]].*"), words);
                   assertTrue(
-                      Character.isUpperCase(words.charAt(0))
-                          || lesson == Lesson.WASH_LUCK
-                          || Character.isDigit(words.charAt(0)),
+                      Character.isUpperCase(words.charAt(0)) || Character.isDigit(words.charAt(0)),
                       words);
                 });
         assertEquals(3, text.notes().size());
