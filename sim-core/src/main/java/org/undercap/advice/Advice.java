@@ -1,59 +1,66 @@
 package org.undercap.advice;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.comparison.Comparison;
-import org.undercap.ensemble.Ensemble;
+import org.undercap.comparison.Ranking;
+import org.undercap.comparison.Ranking.By;
+import org.undercap.comparison.RecountDay;
 import org.undercap.ensemble.MiteBelief;
+import org.undercap.ensemble.OutcomeTable;
+import org.undercap.ensemble.PlanResult;
 import org.undercap.monitoring.Recheck;
 import org.undercap.monitoring.WashMethod;
-import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
-import org.undercap.treatment.PlanStep;
 
 /**
- * What to do: the plan that harms winter bees least among those that nothing rules out, and all
- * that a keeper needs to judge it.
+ * What to do.
  *
  * @param comparison all plans held against each other
- * @param ruledOut reasons against each plan, in the order of the scenario; empty lists where there
- *     are none
- * @param order places of the plans that are not ruled out, the best first; doing nothing is never
- *     ruled out
- * @param flips what would turn the first two round; empty if a small ensemble cannot even tell
- *     their order
- * @param anotherWash whether another wash would change the choice
- * @param followup when to count again; empty if the chosen plan has no treatment or ends with the
- *     run
+ * @param ruledOut reasons against each plan, in words, by its place in the scenario; empty if
+ *     nothing speaks against it
+ * @param order places of the plans that nothing rules out, the best first
+ * @param behind by what plans fell behind the best of these, by place in the scenario; empty for
+ *     the best, for plans that nothing tells from it, and for those ruled out
+ * @param needless whether doing nothing comes first because no treatment is needed: it harms the
+ *     bees as little as any, and at least 9 of 10 runs stay below the limit
+ * @param flips what would change the choice
+ * @param anotherWash whether another wash is worth it
+ * @param followup when to count again
  */
 public record Advice(
     Comparison comparison,
     List<List<String>> ruledOut,
     List<Integer> order,
+    List<Optional<By>> behind,
+    boolean needless,
     List<FlipPoint> flips,
     WashValue anotherWash,
     Optional<Followup> followup) {
   private static final int WASH = 300;
+
+  /** Doing nothing is the first of the plans. */
+  private static final int NOTHING = 0;
 
   /**
    * Copies the lists.
    *
    * @param comparison all plans held against each other
    * @param ruledOut reasons against each plan
-   * @param order places of the plans that are not ruled out, at least one
-   * @param flips what would turn the first two round
-   * @param anotherWash whether another wash would change the choice
+   * @param order places of the plans that nothing rules out, at least one
+   * @param behind by what plans fell behind
+   * @param needless whether no treatment is needed
+   * @param flips what would change the choice
+   * @param anotherWash whether another wash is worth it
    * @param followup when to count again
-   * @throws IllegalArgumentException if every plan is ruled out
+   * @throws IllegalArgumentException if all plans are ruled out
    */
   public Advice {
     ruledOut = ruledOut.stream().map(List::copyOf).toList();
     order = List.copyOf(order);
+    behind = List.copyOf(behind);
     flips = List.copyOf(flips);
     if (order.isEmpty()) {
       throw new IllegalArgumentException("at least one plan must not be ruled out");
@@ -71,18 +78,34 @@ public record Advice(
     Scenario scenario = comparison.scenario();
     RuledOut rules = new RuledOut(scenario);
     List<List<String>> reasons = scenario.plans().stream().map(rules::reasons).toList();
-    List<Integer> order =
-        comparison.ranking().stream().filter(plan -> reasons.get(plan).isEmpty()).toList();
-    String chosen = scenario.plans().get(order.get(0)).name();
-    List<FlipPoint> flips =
-        order.size() < 2 ? List.of() : FlipSearch.of(comparison, belief, chosen);
+    Choice choice = Choice.of(outcomes(comparison), reasons, comparison.dates().judged());
+    Plan chosen = scenario.plans().get(choice.order().get(0));
     return new Advice(
         comparison,
         reasons,
-        order,
-        flips,
-        WashValue.of(comparison.results(), order, scenario.parameters()),
-        followup(comparison, belief, scenario.plans().get(order.get(0))));
+        choice.order(),
+        choice.behind(),
+        choice.needless(),
+        choice.order().size() < 2 ? List.of() : FlipSearch.of(comparison, belief, chosen),
+        WashValue.of(comparison.results(), choice.order(), scenario.parameters()),
+        followup(comparison, choice.order().get(0)));
+  }
+
+  private static List<OutcomeTable> outcomes(Comparison comparison) {
+    return comparison.results().stream().map(PlanResult::outcomes).toList();
+  }
+
+  /**
+   * Whether a plan would come before the one to take if nothing ruled it out.
+   *
+   * @param place a plan
+   * @return what puts it first; empty if it would not come first
+   */
+  public Optional<By> wouldLeadBy(int place) {
+    List<OutcomeTable> all = outcomes(comparison);
+    Ranking two =
+        Ranking.of(List.of(all.get(chosen()), all.get(place)), comparison.dates().judged());
+    return two.order().get(0) == 1 ? two.behind().get(0) : Optional.empty();
   }
 
   /**
@@ -112,45 +135,21 @@ public record Advice(
     return order.size() > 1 ? Optional.of(order.get(1)) : Optional.empty();
   }
 
-  private static Optional<Followup> followup(Comparison comparison, MiteBelief belief, Plan plan) {
+  private static Optional<Followup> followup(Comparison comparison, int chosen) {
     Scenario scenario = comparison.scenario();
-    Optional<LocalDate> date = recheckDate(scenario, plan);
-    return date.map(
-        day -> {
-          Ensemble ensemble = new Ensemble(scenario, belief, comparison.settings());
-          double[] treated = ensemble.mitesPerBee(plan, day);
-          double[] untreated = ensemble.mitesPerBee(Plan.doNothing(), day);
-          Recheck expected = Recheck.of(treated, WASH, WashMethod.ALCOHOL, scenario.parameters());
-          Recheck without = Recheck.of(untreated, WASH, WashMethod.ALCOHOL, scenario.parameters());
-          return new Followup(
-              day,
-              expected,
-              without.expected(),
-              expected.noticed(untreated, WashMethod.ALCOHOL, scenario.parameters()));
-        });
-  }
-
-  /**
-   * Some days after the first course of treatments has ended; treatments months later are another
-   * course.
-   */
-  private static Optional<LocalDate> recheckDate(Scenario scenario, Plan plan) {
-    List<PlanStep> applications =
-        new ArrayList<>(
-            plan.steps().stream().filter(step -> step instanceof PlanStep.Application).toList());
-    if (applications.isEmpty()) {
-      return Optional.empty();
-    }
-    Collections.sort(applications, Comparator.comparing(PlanStep::date));
-    int gap = (int) scenario.parameters().value(ParameterId.ADVICE_COURSE_GAP);
-    LocalDate end = applications.get(0).until();
-    for (PlanStep step : applications) {
-      if (!step.date().isAfter(end.plusDays(gap))) {
-        end = step.until().isAfter(end) ? step.until() : end;
-      }
-    }
-    LocalDate day =
-        end.plusDays((long) scenario.parameters().value(ParameterId.ADVICE_RECHECK_DAYS));
-    return day.isAfter(scenario.end()) ? Optional.empty() : Optional.of(day);
+    Plan plan = scenario.plans().get(chosen);
+    return RecountDay.of(plan, scenario)
+        .map(
+            day -> {
+              double[] treated = comparison.results().get(chosen).washes().on(day);
+              double[] untreated = comparison.results().get(NOTHING).washes().on(day);
+              ParameterSet parameters = scenario.parameters();
+              Recheck expected = Recheck.of(treated, WASH, WashMethod.ALCOHOL, parameters);
+              return new Followup(
+                  day,
+                  expected,
+                  Recheck.mean(untreated, WASH, WashMethod.ALCOHOL, parameters),
+                  expected.noticed(untreated, WashMethod.ALCOHOL, parameters));
+            });
   }
 }

@@ -48,6 +48,11 @@ enum Change {
     return factor ? StrictMath.pow(most, size) : none + size * most;
   }
 
+  /** The size of an amount, at most 1; for changes that are no factors. */
+  double sizeOf(double amount) {
+    return Math.max(0, Math.min(1, (amount - none) / most));
+  }
+
   /** The change in words, as in {@code 2.1 times as many mites}. */
   String words(double size) {
     double amount = amount(size);
@@ -108,7 +113,11 @@ enum Change {
     List<Plan> moved = new ArrayList<>();
     for (Plan plan : plans) {
       if (plan.name().equals(chosen)) {
-        moved.add(new Plan(chosen, plan.steps().stream().map(step -> step.moved(days)).toList()));
+        moved.add(
+            new Plan(
+                chosen,
+                plan.steps().stream().map(step -> step.moved(days)).toList(),
+                plan.supersUntil()));
       } else if (!plan.name().equals(Plan.DO_NOTHING)) {
         moved.add(plan);
       }

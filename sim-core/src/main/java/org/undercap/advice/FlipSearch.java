@@ -1,34 +1,42 @@
 package org.undercap.advice;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.undercap.comparison.Comparison;
-import org.undercap.comparison.Ranking;
-import org.undercap.ensemble.Ensemble;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.MiteBelief;
+import org.undercap.ensemble.Trials;
+import org.undercap.internal.Parallel;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
 
 /**
  * What would change the advice: for each thing that may differ from what was written down, the
  * smallest change, upwards and downwards, that brings another plan to the front, be it by the bees
- * it saves or because nothing rules it out any more. Found by halving on a small ensemble.
+ * it saves or because nothing rules it out any more. Found on a small ensemble: changes are tried
+ * from small to large, then the border is halved.
  */
 final class FlipSearch {
-  /** One block of members: enough to order plans, and fast. */
-  private static final int MEMBERS = 64;
+  /** Enough to order plans, and fast. */
+  private static final int MEMBERS = 32;
 
-  private static final int HALVINGS = 4;
+  /** Sizes that are tried, as parts of the most. */
+  private static final double[] SIZES = {0.5, 1};
+
+  private static final int HALVINGS = 3;
   private final Scenario scenario;
   private final MiteBelief belief;
   private final EnsembleSettings settings;
-  private final String chosen;
+  private final Plan chosen;
 
-  private FlipSearch(Comparison comparison, MiteBelief belief, String chosen) {
+  private FlipSearch(Comparison comparison, MiteBelief belief, Plan chosen) {
     scenario = comparison.scenario();
-    this.belief = belief;
+    this.belief = belief.remembered();
     settings =
         new EnsembleSettings(
             Math.min(MEMBERS, comparison.settings().members()), comparison.settings().seed(), 1);
@@ -36,47 +44,82 @@ final class FlipSearch {
   }
 
   /**
-   * Searches in all directions at once.
+   * Searches in all directions.
    *
    * @param comparison all plans held against each other
    * @param belief what is believed about the mites
-   * @param chosen name of the plan that comes first
-   * @return one point for each direction, in the order of {@link Change}; empty if the small
-   *     ensemble does not see the plan first
+   * @param chosen the plan that comes first
+   * @return one point for each direction that can be tried, in the order of {@link Change}; empty
+   *     if the small ensemble does not see the plan first
    */
-  static List<FlipPoint> of(Comparison comparison, MiteBelief belief, String chosen) {
+  static List<FlipPoint> of(Comparison comparison, MiteBelief belief, Plan chosen) {
     FlipSearch search = new FlipSearch(comparison, belief, chosen);
-    return search.leader(Change.MITES, 0).equals(chosen) ? search.find() : List.of();
+    Optional<String> leader = search.leader(Change.MITES, 0);
+    if (!leader.equals(Optional.of(chosen.name()))) {
+      return List.of();
+    }
+    List<Direction> directions = search.directions();
+    FlipPoint[] points = new FlipPoint[directions.size()];
+    Parallel.run(
+        points.length,
+        comparison.settings().threads(),
+        () -> number -> points[number] = search.find(directions.get(number)).orElse(null));
+    return Arrays.stream(points).filter(Objects::nonNull).toList();
   }
 
-  private List<FlipPoint> find() {
-    record Direction(Change change, int sign) {}
+  /** A change, and which way: sizes lie between 0 and {@code most}. */
+  private record Direction(Change change, double most) {}
+
+  private List<Direction> directions() {
     List<Direction> directions = new ArrayList<>();
     for (Change change : Change.values()) {
       if (change != Change.START) {
         directions.add(new Direction(change, 1));
         directions.add(new Direction(change, -1));
-      } else if (!chosen.equals(Plan.DO_NOTHING)) {
-        directions.add(new Direction(change, 1));
+      } else if (!chosen.name().equals(Plan.DO_NOTHING)) {
+        directions.add(new Direction(change, Change.START.sizeOf(daysLeft())));
       }
     }
-    return directions.parallelStream()
-        .map(direction -> find(direction.change, direction.sign))
-        .toList();
+    return directions;
   }
 
-  private FlipPoint find(Change change, int sign) {
-    String atMost = leader(change, sign);
-    if (atMost.equals(chosen)) {
-      return new FlipPoint(change.id(), change.words(sign), Optional.empty());
-    }
+  /** Days by which the chosen plan can be late and still end within the run. */
+  private double daysLeft() {
+    return chosen.steps().stream()
+        .map(PlanStep::until)
+        .mapToDouble(until -> ChronoUnit.DAYS.between(until, scenario.end()))
+        .min()
+        .orElse(0);
+  }
+
+  /** Empty if no colony could have even the smallest change, as brood in a season without any. */
+  private Optional<FlipPoint> find(Direction direction) {
+    Change change = direction.change;
     double leads = 0;
-    double reversed = sign;
-    String instead = atMost;
+    for (double part : SIZES) {
+      double size = part * direction.most;
+      Optional<String> leader = size == 0 ? Optional.empty() : leader(change, size);
+      if (leader.isEmpty()) {
+        break;
+      }
+      if (!leader.get().equals(chosen.name())) {
+        return Optional.of(border(change, leads, size, leader.get()));
+      }
+      leads = size;
+    }
+    return leads == 0
+        ? Optional.empty()
+        : Optional.of(new FlipPoint(change.id(), change.words(leads), Optional.empty()));
+  }
+
+  private FlipPoint border(Change change, double from, double to, String plan) {
+    double leads = from;
+    double reversed = to;
+    String instead = plan;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (leads + reversed) / 2;
-      String leader = leader(change, middle);
-      if (leader.equals(chosen)) {
+      String leader = leader(change, middle).orElse(chosen.name());
+      if (leader.equals(chosen.name())) {
         leads = middle;
       } else {
         reversed = middle;
@@ -86,20 +129,23 @@ final class FlipSearch {
     return new FlipPoint(change.id(), change.words(reversed), Optional.of(instead));
   }
 
-  /**
-   * The plan that comes first. A change that no colony could have, as brood in a season without
-   * any, changes nothing.
-   */
-  private String leader(Change change, double size) {
+  /** The plan that comes first; empty if no colony could be changed so. */
+  private Optional<String> leader(Change change, double size) {
+    Scenario changed;
+    Trials trials;
     try {
-      Scenario changed = change.apply(scenario, chosen, size);
-      RuledOut rules = new RuledOut(changed);
-      List<Plan> plans =
-          changed.plans().stream().filter(plan -> rules.reasons(plan).isEmpty()).toList();
-      Ensemble ensemble = new Ensemble(changed, change.apply(belief, size), settings);
-      return plans.get(Ranking.of(ensemble.run(plans, members -> {})).get(0)).name();
+      changed = change.apply(scenario, chosen.name(), size);
+      trials = new Trials(changed, change.apply(belief, size), settings);
     } catch (IllegalArgumentException e) {
-      return chosen;
+      return Optional.empty();
     }
+    RuledOut rules = new RuledOut(changed);
+    List<Plan> plans = changed.plans();
+    Choice choice =
+        Choice.of(
+            trials.run(plans),
+            plans.stream().map(rules::reasons).toList(),
+            trials.dates().judged());
+    return Optional.of(plans.get(choice.order().get(0)).name());
   }
 }

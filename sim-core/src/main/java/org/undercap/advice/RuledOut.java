@@ -2,10 +2,11 @@ package org.undercap.advice;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -14,6 +15,7 @@ import org.undercap.parameter.ParameterCatalogue;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Courses;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
 
@@ -23,6 +25,9 @@ import org.undercap.treatment.PlanStep;
  */
 public final class RuledOut {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+  private static final List<String> ORDINALS =
+      List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
+
   private final Scenario scenario;
 
   /**
@@ -42,21 +47,15 @@ public final class RuledOut {
    */
   public List<String> reasons(Plan plan) {
     Set<String> reasons = new LinkedHashSet<>();
-    Map<String, Integer> uses = new TreeMap<>(scenario.keeper().treatedBefore());
-    String last = "";
     for (PlanStep step : plan.steps()) {
       if (step instanceof PlanStep.Application application) {
-        Method method = application.method();
-        reasons.addAll(lists(method));
-        reasons.addAll(supers(application));
-        if (!method.substanceClass().equals(last) && !method.organic()) {
-          uses.merge(method.substanceClass(), 1, Integer::sum);
-        }
-        last = method.substanceClass();
+        reasons.addAll(lists(application.method()));
+        reasons.addAll(supers(plan, application));
       }
     }
     reasons.addAll(weather(plan));
-    reasons.addAll(tooOften(plan, uses));
+    reasons.addAll(repeats(plan));
+    reasons.addAll(tooOften(plan));
     return List.copyOf(reasons);
   }
 
@@ -74,45 +73,68 @@ public final class RuledOut {
     return reasons;
   }
 
-  private List<String> supers(PlanStep.Application application) {
-    return scenario
-        .keeper()
-        .supersUntil()
-        .filter(until -> !application.date().isAfter(until))
+  private List<String> supers(Plan plan, PlanStep.Application application) {
+    Optional<LocalDate> until = scenario.supersUntil(plan);
+    if (until.isEmpty() && scenario.hive().supersOn()) {
+      return List.of("honey supers are on, and the scenario does not say until when");
+    }
+    return until
+        .filter(day -> !application.date().isAfter(day))
         .map(
-            until ->
+            day ->
                 "honey supers are on until "
-                    + until
+                    + day
                     + ", and "
                     + application.method().name()
-                    + " begins before")
+                    + " would begin before")
         .map(List::of)
         .orElse(List.of());
   }
 
-  private List<String> tooOften(Plan plan, Map<String, Integer> uses) {
-    double most = scenario.parameters().value(ParameterId.ROTATION_MOST_TIMES);
-    List<String> reasons = new ArrayList<>();
-    uses.forEach(
-        (substance, times) -> {
-          if (times > most && uses(plan, substance)) {
-            reasons.add(
-                String.format(
-                    Locale.ROOT,
-                    "%s for the %s time in a row breeds resistant mites",
-                    substance,
-                    times == 3 ? "third" : times + "th"));
-          }
-        });
-    return reasons;
+  /** Methods of the catalogue are not repeated more than is usual; users know their own. */
+  private List<String> repeats(Plan plan) {
+    if (scenario.study()) {
+      return List.of();
+    }
+    return Courses.unusual(plan.steps()).stream()
+        .filter(method -> !scenario.ownMethods().contains(method))
+        .map(
+            method ->
+                method.name()
+                    + " is repeated sooner or more often than is usual (usual: "
+                    + method.usual().words()
+                    + "); a label may allow it, then write it as a treatment of your own")
+        .toList();
   }
 
-  private static boolean uses(Plan plan, String substanceClass) {
-    return plan.steps().stream()
-        .anyMatch(
-            step ->
-                step instanceof PlanStep.Application a
-                    && a.method().substanceClass().equals(substanceClass));
+  /**
+   * Courses of one synthetic class of substances in a row. Organic acids and thymol between them
+   * are no rest: the class comes back to the same mites.
+   */
+  private List<String> tooOften(Plan plan) {
+    double most = scenario.parameters().value(ParameterId.ROTATION_MOST_TIMES);
+    Map<String, Integer> inARow = new TreeMap<>(scenario.keeper().treatedBefore());
+    List<List<PlanStep.Application>> courses = new ArrayList<>(Courses.of(plan.steps()));
+    courses.sort(Comparator.comparing(course -> course.get(0).date()));
+    Map<String, String> reasons = new TreeMap<>();
+    for (List<PlanStep.Application> course : courses) {
+      Method method = course.get(0).method();
+      String substances = method.substanceClass();
+      if (!method.organic()) {
+        inARow.keySet().retainAll(Set.of(substances));
+        int times = inARow.merge(substances, 1, Integer::sum);
+        if (times > most) {
+          reasons.put(
+              substances,
+              substances + " for the " + ordinal(times) + " time in a row breeds resistant mites");
+        }
+      }
+    }
+    return List.copyOf(reasons.values());
+  }
+
+  private static String ordinal(int number) {
+    return number <= ORDINALS.size() ? ORDINALS.get(number - 1) : number + "th";
   }
 
   /** Each method of a plan needs most of its days within the temperatures at which it is used. */

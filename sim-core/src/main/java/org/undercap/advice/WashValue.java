@@ -1,6 +1,9 @@
 package org.undercap.advice;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Outcome;
@@ -9,71 +12,85 @@ import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 
 /**
- * Whether another wash would change the choice.
+ * Whether another wash is worth it: what it finds makes some members more likely than others, and
+ * another plan may then come first by harm to winter bees.
  *
- * @param bees bees in that wash (bees)
- * @param changes how often its count would bring another plan to the front (fraction)
+ * @param bees bees washed (bees)
+ * @param changes how often the result would change the choice (fraction)
  */
 public record WashValue(int bees, double changes) {
   /** Bees in the wash that is considered. */
   private static final int BEES = 300;
 
-  private static final int MOST_MITES = 150;
+  static WashValue of(List<PlanResult> results, List<Integer> candidates, ParameterSet parameters) {
+    double[][] harm =
+        candidates.stream()
+            .map(plan -> results.get(plan).outcomes().of(Ranking.HARM))
+            .toArray(double[][]::new);
+    double[] per100 = results.get(0).outcomes().of(Outcome.MITES_PER_100_START);
+    double found = parameters.value(ParameterId.COUNT_RECOVERY_WASH);
+    double[] shares = Arrays.stream(per100).map(x -> found * Math.min(1, x / 100)).toArray();
+    return new WashValue(BEES, changes(shares, harm));
+  }
 
   /**
-   * Weighs the members of an ensemble by each count that the wash may give, and looks which plan
-   * then harms winter bees least.
+   * How often a wash changes the choice.
    *
-   * @param results the plans
-   * @param candidates places of the plans that are not ruled out, the best first
-   * @param parameters tell the share that a wash finds
-   * @return how often the choice would change
+   * @param shares probability that a bee has a mite that is found, by member
+   * @param harm harm by plan and member; the first plan is the choice of today
    */
-  static WashValue of(List<PlanResult> results, List<Integer> candidates, ParameterSet parameters) {
-    double found = parameters.value(ParameterId.COUNT_RECOVERY_WASH);
-    double[] perBee = results.get(0).outcomes().of(Outcome.MITES_PER_100_START);
+  static double changes(double[] shares, double[][] harm) {
+    int[][] order = Arrays.stream(harm).map(WashValue::ascending).toArray(int[][]::new);
     double changes = 0;
-    for (int mites = 0; mites <= MOST_MITES; mites++) {
-      double[] weights = new double[perBee.length];
-      double sum = 0;
-      for (int member = 0; member < perBee.length; member++) {
-        weights[member] = probability(mites, found * Math.min(1, perBee[member] / 100));
-        sum += weights[member];
-      }
-      if (sum > 0 && best(results, candidates, weights) != candidates.get(0)) {
-        changes += sum / perBee.length;
+    for (int mites = 0; mites <= BEES; mites++) {
+      double[] weights = weights(mites, shares);
+      double sum = Arrays.stream(weights).sum();
+      if (sum > 0 && !firstIsBest(harm, order, weights, sum)) {
+        changes += sum / shares.length;
       }
     }
-    return new WashValue(BEES, changes);
+    return changes;
   }
 
-  private static int best(List<PlanResult> results, List<Integer> candidates, double[] weights) {
-    int best = candidates.get(0);
-    double least = Double.POSITIVE_INFINITY;
-    for (int plan : candidates) {
-      double[] harm = results.get(plan).outcomes().of(Ranking.HARM);
-      double sum = 0;
-      double all = 0;
-      for (int member = 0; member < weights.length; member++) {
-        sum += weights[member] * harm[member];
-        all += weights[member];
-      }
-      if (sum / all < least - Ranking.STEP) {
-        least = sum / all;
-        best = plan;
-      }
-    }
-    return best;
+  private static int[] ascending(double[] values) {
+    return IntStream.range(0, values.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> values[i]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
-  private static double probability(int mites, double share) {
-    if (share <= 0) {
-      return mites == 0 ? 1 : 0;
+  private static boolean firstIsBest(double[][] harm, int[][] order, double[] weights, double sum) {
+    double first = Ranking.harmSteps(median(harm[0], order[0], weights, sum));
+    for (int plan = 1; plan < harm.length; plan++) {
+      if (Ranking.harmSteps(median(harm[plan], order[plan], weights, sum)) < first) {
+        return false;
+      }
     }
-    double log =
-        CombinatoricsUtils.binomialCoefficientLog(BEES, mites)
-            + mites * StrictMath.log(share)
-            + (BEES - mites) * StrictMath.log1p(-Math.min(share, 1 - 1e-12));
-    return StrictMath.exp(log);
+    return true;
+  }
+
+  private static double median(double[] values, int[] ascending, double[] weights, double sum) {
+    double below = 0;
+    for (int member : ascending) {
+      below += weights[member];
+      if (below >= sum / 2) {
+        return values[member];
+      }
+    }
+    return values[ascending[ascending.length - 1]];
+  }
+
+  private static double[] weights(int mites, double[] shares) {
+    double ways = CombinatoricsUtils.binomialCoefficientLog(BEES, mites);
+    return Arrays.stream(shares).map(share -> probability(ways, mites, share)).toArray();
+  }
+
+  private static double probability(double ways, int mites, double share) {
+    if (share <= 0 || share >= 1) {
+      return mites == (share <= 0 ? 0 : BEES) ? 1 : 0;
+    }
+    return StrictMath.exp(
+        ways + mites * StrictMath.log(share) + (BEES - mites) * StrictMath.log1p(-share));
   }
 }

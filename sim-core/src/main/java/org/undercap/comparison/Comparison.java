@@ -21,7 +21,7 @@ import org.undercap.scenario.Scenario;
  * @param dates the days that outcomes look at
  * @param runs each plan run once with the middle values, in the order of the scenario
  * @param results each plan over the ensemble, in the order of the scenario
- * @param ranking places of the plans in the scenario, the best first
+ * @param ranked places of the plans in the scenario, the best first
  */
 public record Comparison(
     Scenario scenario,
@@ -30,7 +30,7 @@ public record Comparison(
     SeasonDates dates,
     List<CentralRun> runs,
     List<PlanResult> results,
-    List<Integer> ranking) {
+    Ranking ranked) {
   /**
    * Copies the lists.
    *
@@ -40,20 +40,19 @@ public record Comparison(
    * @param dates the days that outcomes look at
    * @param runs one for each plan
    * @param results one for each plan
-   * @param ranking a permutation of the places of the plans
+   * @param ranked a permutation of the places of the plans
    * @throws IllegalArgumentException if the lists differ in length
    */
   public Comparison {
     runs = List.copyOf(runs);
     results = List.copyOf(results);
-    ranking = List.copyOf(ranking);
-    if (runs.size() != results.size() || ranking.size() != results.size()) {
+    if (runs.size() != results.size() || ranked.order().size() != results.size()) {
       throw new IllegalArgumentException(
           runs.size()
               + " runs, "
               + results.size()
               + " results and "
-              + ranking.size()
+              + ranked.order().size()
               + " ranks differ");
     }
   }
@@ -78,9 +77,24 @@ public record Comparison(
       IntConsumer progress) {
     List<CentralRun> runs = CentralRun.of(scenario, mites, scenario.plans());
     Ensemble ensemble = new Ensemble(scenario, belief, settings);
-    List<PlanResult> results = ensemble.run(scenario.plans(), progress);
+    List<PlanResult> results = ensemble.run(scenario.plans(), RecountDay.all(scenario), progress);
     return new Comparison(
-        scenario, mites, settings, ensemble.dates(), runs, results, Ranking.of(results));
+        scenario,
+        mites,
+        settings,
+        ensemble.dates(),
+        runs,
+        results,
+        Ranking.of(results.stream().map(PlanResult::outcomes).toList(), ensemble.dates().judged()));
+  }
+
+  /**
+   * The order of the plans.
+   *
+   * @return their places in the scenario, the best first
+   */
+  public List<Integer> ranking() {
+    return ranked.order();
   }
 
   /**
@@ -106,7 +120,7 @@ public record Comparison(
    * @return its place in the scenario
    */
   public int best() {
-    return ranking.get(0);
+    return ranking().get(0);
   }
 
   /**

@@ -3,10 +3,14 @@ package org.undercap.ensemble;
 import java.util.EnumMap;
 import java.util.Map;
 import org.undercap.model.Flow;
+import org.undercap.model.Part;
 import org.undercap.simulation.DayObserver;
 import org.undercap.simulation.SimulationDay;
 
-/** How the daily curves of a plan spread over the members. Lost colonies count as empty. */
+/**
+ * How the daily curves of a plan spread over the members. A lost colony has no bees; its mites do
+ * not count.
+ */
 public final class CurveBands {
   private final Map<Series, LogHistogram[]> days = new EnumMap<>(Series.class);
 
@@ -34,7 +38,7 @@ public final class CurveBands {
    *
    * @param series which curve
    * @param share share of the members below (fraction, 0 to 1)
-   * @return one value a day, known to 2 %; unit as {@link Series} says
+   * @return one value a day, known to 2 %; unit as {@link Series} says; NaN if no member has it
    */
   public double[] quantile(Series series, double share) {
     LogHistogram[] histograms = days.get(series);
@@ -45,7 +49,7 @@ public final class CurveBands {
     return result;
   }
 
-  synchronized void add(CurveBands other) {
+  void add(CurveBands other) {
     days.forEach(
         (series, mine) -> {
           LogHistogram[] theirs = other.days.get(series);
@@ -57,11 +61,10 @@ public final class CurveBands {
 
   /** Counts the days after all colonies of a block were lost. */
   void emptyFrom(int firstDay, int lanes) {
-    for (LogHistogram[] histograms : days.values()) {
-      for (int day = firstDay; day < histograms.length; day++) {
-        for (int lane = 0; lane < lanes; lane++) {
-          histograms[day].add(0);
-        }
+    LogHistogram[] adults = days.get(Series.ADULTS);
+    for (int day = firstDay; day < adults.length; day++) {
+      for (int lane = 0; lane < lanes; lane++) {
+        adults[day].add(0);
       }
     }
   }
@@ -71,16 +74,26 @@ public final class CurveBands {
     return new DayObserver() {
       @Override
       public void dayBegins(SimulationDay day) {
-        double[] adults = day.flows().of(Flow.ADULTS);
-        double[] mites = day.flows().of(Flow.MITES_BEFORE);
-        days.forEach(
-            (series, histograms) -> {
-              LogHistogram today = histograms[day.index()];
-              for (int lane = 0; lane < lanes; lane++) {
-                today.add(series.at(day, lane, adults[lane], mites[lane]));
-              }
-            });
+        for (int lane = 0; lane < lanes; lane++) {
+          add(day, lane);
+        }
       }
     };
+  }
+
+  private void add(SimulationDay day, int lane) {
+    double adults = day.flows().of(Flow.ADULTS, lane);
+    of(Series.ADULTS, day).add(adults);
+    if (!day.isLost(lane)) {
+      double onBees = day.colony().total(Part.MITES_ON_BEES, lane);
+      double all = day.flows().of(Flow.MITES_BEFORE, lane);
+      of(Series.MITES_ON_BEES, day).add(onBees);
+      of(Series.MITES_IN_CELLS, day).add(Math.max(0, all - onBees));
+      of(Series.MITES_PER_100_BEES, day).add(100 * onBees / adults);
+    }
+  }
+
+  private LogHistogram of(Series series, SimulationDay day) {
+    return days.get(series)[day.index()];
   }
 }

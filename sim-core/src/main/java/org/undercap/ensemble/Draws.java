@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.undercap.internal.Randoms;
+import org.undercap.internal.ShiftedSobol;
 import org.undercap.parameter.Parameter;
 import org.undercap.parameter.ParameterCatalogue;
 import org.undercap.parameter.ParameterId;
@@ -42,7 +44,7 @@ final class Draws {
   private final List<Parameter> uncertain;
   private final Map<ParameterId, Integer> parameterPlaces = new LinkedHashMap<>();
   private final Map<String, Integer> methodPlaces = new LinkedHashMap<>();
-  private final UnitPoints points;
+  private final ShiftedSobol points;
   private final long seed;
 
   Draws(Scenario scenario, long seed) {
@@ -62,7 +64,7 @@ final class Draws {
         methodPlaces.put(method.id(), place++);
       }
     }
-    points = new UnitPoints(place, seed);
+    points = new ShiftedSobol(place, seed);
   }
 
   List<Parameter> uncertain() {
@@ -86,6 +88,6 @@ final class Draws {
   }
 
   UniformRandomProvider stream(String purpose, long number) {
-    return UnitPoints.Streams.of(seed, purpose, number);
+    return Randoms.of(seed, purpose + " " + number);
   }
 }

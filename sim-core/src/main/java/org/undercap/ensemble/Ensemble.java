@@ -3,10 +3,10 @@ package org.undercap.ensemble;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.IntConsumer;
-import org.undercap.model.Flow;
 import org.undercap.model.ModelException;
-import org.undercap.model.Part;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DayObserver;
@@ -14,16 +14,11 @@ import org.undercap.simulation.SimulationDay;
 import org.undercap.simulation.Simulator;
 
 /**
- * Runs the plans of a scenario over members that differ in all that is not known. Members are
- * worked on in blocks of a fixed size, so that the results are the same for any number of threads.
+ * Runs the plans of a scenario over members that differ in all that is not known. The results are
+ * the same for any number of threads. {@link Trials} runs many plans for their outcomes alone.
  */
 public final class Ensemble {
-  private static final int BLOCK = 64;
-  private final Scenario scenario;
-  private final MiteBelief belief;
-  private final EnsembleSettings settings;
-  private final SeasonDates dates;
-  private final Draws draws;
+  private final Members members;
 
   /**
    * An ensemble of a scenario.
@@ -33,12 +28,7 @@ public final class Ensemble {
    * @param settings members, seed and threads
    */
   public Ensemble(Scenario scenario, MiteBelief belief, EnsembleSettings settings) {
-    this.scenario = scenario;
-    this.belief = belief;
-    this.settings = settings;
-    dates =
-        SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters());
-    draws = new Draws(scenario, settings.seed());
+    members = Members.of(scenario, belief, settings);
   }
 
   /**
@@ -47,60 +37,53 @@ public final class Ensemble {
    * @return the dates
    */
   public SeasonDates dates() {
-    return dates;
+    return members.dates();
   }
 
   /**
    * Runs plans.
    *
    * @param plans the plans, each with the feeding of the scenario
+   * @param washDays days of the run on which mites per bee are written down
    * @param progress told the number of members done, from any thread, in any order
    * @return what came of each, in their order
    * @throws ModelException if the model leaves its range
-   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
-   *     facts
+   * @throws IllegalArgumentException if a day lies outside the run, or no colony of this season and
+   *     place can be scaled to the facts
    */
-  public List<PlanResult> run(List<Plan> plans, IntConsumer progress) {
-    List<PlanResult> results = new ArrayList<>();
-    for (Plan plan : plans) {
-      results.add(
-          new PlanResult(
-              plan, new OutcomeTable(settings.members()), new CurveBands(scenario.days())));
-    }
-    inBlocks(
-        (first, count) -> {
-          runBlock(results, first, count);
-          progress.accept(count);
+  public List<PlanResult> run(List<Plan> plans, List<LocalDate> washDays, IntConsumer progress) {
+    List<PlanResult> results =
+        plans.stream().map(plan -> PlanResult.empty(plan, members, washDays)).toList();
+    Queue<List<CurveBands>> workers = new ConcurrentLinkedQueue<>();
+    members.work(
+        members.blocks(),
+        () -> {
+          List<CurveBands> bands = new ArrayList<>();
+          plans.forEach(plan -> bands.add(new CurveBands(members.scenario().days())));
+          workers.add(bands);
+          return number -> {
+            MemberBlock block = members.block(number);
+            for (int plan = 0; plan < plans.size(); plan++) {
+              run(block, results.get(plan), bands.get(plan));
+            }
+            progress.accept(block.lanes());
+          };
         });
-    return List.copyOf(results);
+    for (List<CurveBands> bands : workers) {
+      for (int plan = 0; plan < plans.size(); plan++) {
+        results.get(plan).bands().add(bands.get(plan));
+      }
+    }
+    return results;
   }
 
-  /**
-   * Mites on bees for each bee on a day, as a wash with perfect recovery would find.
-   *
-   * @param plan the plan, with the feeding of the scenario
-   * @param date a day of the run
-   * @return one value a member (mites per bee); 0 for a lost colony
-   * @throws IllegalArgumentException if the day lies outside the run
-   */
-  public double[] mitesPerBee(Plan plan, LocalDate date) {
-    if (date.isBefore(scenario.start()) || date.isAfter(scenario.end())) {
-      throw new IllegalArgumentException(
-          "day " + date + " must lie in the run, " + scenario.start() + " to " + scenario.end());
-    }
-    double[] result = new double[settings.members()];
-    watch(
-        plan,
-        (day, first) -> {
-          if (day.epochDay() == date.toEpochDay()) {
-            for (int lane = 0; lane < day.lanes(); lane++) {
-              double bees = day.flows().of(Flow.ADULTS, lane);
-              double mites = day.colony().total(Part.MITES_ON_BEES, lane);
-              result[first + lane] = bees > 0 ? mites / bees : 0;
-            }
-          }
-        });
-    return result;
+  private static void run(MemberBlock block, PlanResult result, CurveBands bands) {
+    Simulator.RunEnd end =
+        block.run(
+            result.plan(),
+            result.outcomes(),
+            List.of(bands.observer(block.lanes()), result.washes().observer(block.first())));
+    bands.emptyFrom(end.days(), block.lanes());
   }
 
   /** Sees members at the start of each day. */
@@ -123,57 +106,19 @@ public final class Ensemble {
    * @param watch told of each day, from any thread, each member by one thread
    */
   public void watch(Plan plan, MemberWatch watch) {
-    inBlocks(
-        (first, count) -> {
-          MemberBlock block = new MemberBlock(scenario, belief, draws, first, count);
-          DayObserver observer =
-              new DayObserver() {
-                @Override
-                public void dayBegins(SimulationDay day) {
-                  watch.dayBegins(day, first);
-                }
-              };
-          block
-              .simulator()
-              .run(
-                  block.start(), block.interventions(scenario.stepsUnder(plan)), List.of(observer));
-        });
-  }
-
-  private void runBlock(List<PlanResult> results, int first, int count) {
-    MemberBlock block = new MemberBlock(scenario, belief, draws, first, count);
-    for (PlanResult result : results) {
-      OutcomeObserver outcomes =
-          new OutcomeObserver(
-              dates, scenario.end(), Trials.limit(scenario), result.outcomes(), first, count);
-      CurveBands bands = new CurveBands(scenario.days());
-      List<DayObserver> observers = List.of(outcomes, bands.observer(count));
-      Simulator.RunEnd end =
-          block
-              .simulator()
-              .run(
-                  block.start(),
-                  block.interventions(scenario.stepsUnder(result.plan())),
-                  observers);
-      outcomes.close();
-      bands.emptyFrom(end.days(), count);
-      result.bands().add(bands);
-    }
-  }
-
-  /** Work on some members. */
-  @FunctionalInterface
-  private interface BlockWork {
-    void on(int first, int count);
-  }
-
-  private void inBlocks(BlockWork work) {
-    List<Runnable> blocks = new ArrayList<>();
-    for (int first = 0; first < settings.members(); first += BLOCK) {
-      int from = first;
-      int count = Math.min(BLOCK, settings.members() - first);
-      blocks.add(() -> work.on(from, count));
-    }
-    Parallel.run(blocks, settings.threads());
+    members.work(
+        members.blocks(),
+        () ->
+            number -> {
+              MemberBlock block = members.block(number);
+              DayObserver observer =
+                  new DayObserver() {
+                    @Override
+                    public void dayBegins(SimulationDay day) {
+                      watch.dayBegins(day, block.first());
+                    }
+                  };
+              block.run(plan, List.of(observer));
+            });
   }
 }

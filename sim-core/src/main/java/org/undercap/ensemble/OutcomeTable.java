@@ -1,5 +1,6 @@
 package org.undercap.ensemble;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -9,7 +10,9 @@ public final class OutcomeTable {
 
   OutcomeTable(int members) {
     for (Outcome outcome : Outcome.values()) {
-      values.put(outcome, new double[members]);
+      double[] ofMembers = new double[members];
+      Arrays.fill(ofMembers, outcome.ofLiving() ? Double.NaN : 0);
+      values.put(outcome, ofMembers);
     }
   }
 
@@ -28,38 +31,52 @@ public final class OutcomeTable {
     return values.get(outcome).clone();
   }
 
-  /**
-   * Quantiles of an outcome over the members.
-   *
-   * @param outcome which
-   * @param shares shares (fraction, 0 to 1)
-   * @return the quantiles in the order of the shares
-   */
-  public double[] quantiles(Outcome outcome, double... shares) {
-    return Quantiles.of(values.get(outcome), shares);
+  private double[] known(Outcome outcome) {
+    double[] all = values.get(outcome);
+    return outcome.ofLiving()
+        ? Arrays.stream(all).filter(value -> !Double.isNaN(value)).toArray()
+        : all;
   }
 
   /**
-   * The median of an outcome over the members.
+   * Quantiles of an outcome over the members that have it.
    *
    * @param outcome which
-   * @return its median; unit as {@link Outcome} says
+   * @param shares shares (fraction, 0 to 1)
+   * @return the quantiles in the order of the shares; NaN if no member has it
+   */
+  public double[] quantiles(Outcome outcome, double... shares) {
+    double[] known = known(outcome);
+    if (known.length == 0) {
+      double[] none = new double[shares.length];
+      Arrays.fill(none, Double.NaN);
+      return none;
+    }
+    return Quantiles.of(known, shares);
+  }
+
+  /**
+   * The median of an outcome over the members that have it.
+   *
+   * @param outcome which
+   * @return its median; unit as {@link Outcome} says; NaN if no member has it
    */
   public double median(Outcome outcome) {
     return quantiles(outcome, 0.5)[0];
   }
 
   /**
-   * The mean of an outcome over the members.
+   * The mean of an outcome over the members that have it.
    *
    * @param outcome which
-   * @return its mean; unit as {@link Outcome} says
+   * @return its mean; unit as {@link Outcome} says; NaN if no member has it
    */
   public double mean(Outcome outcome) {
+    double[] known = known(outcome);
     double sum = 0;
-    for (double x : values.get(outcome)) {
+    for (double x : known) {
       sum += x;
     }
-    return sum / values.get(outcome).length;
+    return sum / known.length;
   }
 }

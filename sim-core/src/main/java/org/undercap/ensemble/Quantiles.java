@@ -1,46 +1,10 @@
 package org.undercap.ensemble;
 
 import java.util.Arrays;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.undercap.parameter.Domain;
-import org.undercap.parameter.Parameter;
-import org.undercap.parameter.ParameterCatalogue;
-import org.undercap.parameter.ParameterId;
-import org.undercap.parameter.Spread;
 
-/** Values at a place in a distribution, and places in a sample. */
+/** Places in a sample. */
 public final class Quantiles {
-  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
-
   private Quantiles() {}
-
-  /** The standard normal at a probability. */
-  static double normal(double probability) {
-    return NORMAL.inverseCumulativeProbability(probability);
-  }
-
-  /**
-   * A parameter's value at a place in its spread, kept within the domain and, where the catalogue
-   * has them, the bounds.
-   */
-  static double of(Parameter parameter, double value, double probability) {
-    Spread spread = parameter.spread();
-    double drawn =
-        switch (spread.shape()) {
-          case FIXED -> value;
-          case NORMAL -> value + spread.amount() * normal(probability);
-          case LOGNORMAL -> value * StrictMath.exp(spread.amount() * normal(probability));
-          case BETA ->
-              parameter.low().get(0)
-                  + (parameter.high().get(0) - parameter.low().get(0)) * probability;
-        };
-    return Math.max(0, parameter.id().domain() == Domain.FRACTION ? Math.min(1, drawn) : drawn);
-  }
-
-  /** Factor of a lognormal spread with median 1. */
-  static double factor(ParameterId id, double probability) {
-    return of(ParameterCatalogue.shipped().get(id), 1, probability);
-  }
 
   /**
    * The value below which a share of a sample lies, between the two nearest values of the sorted

@@ -11,30 +11,62 @@ import org.undercap.climate.SeasonDay;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 
-/** The days of a run that outcomes look at. */
+/**
+ * The days of a run that outcomes look at.
+ *
+ * @param winterBeesFrom first day on which the brood that is judged emerges
+ * @param winterBeesUntil last such day
+ * @param judged which brood that is
+ * @param midwinter midwinter, if it lies in the run
+ * @param endOfWinter end of winter, if it lies in the run
+ * @param countDates days on which mites per 100 bees are told
+ */
 public record SeasonDates(
     LocalDate winterBeesFrom,
     LocalDate winterBeesUntil,
-    boolean lateBrood,
+    JudgedBrood judged,
     Optional<LocalDate> midwinter,
     Optional<LocalDate> endOfWinter,
     List<LocalDate> countDates) {
   private static final int COUNTS = 3;
   private static final int HALF_A_YEAR_MONTHS = 6;
 
+  /** The brood by which harm is judged. */
+  public enum JudgedBrood {
+    /** That of the bees that must live through winter. */
+    WINTER_BEES,
+    /** That which still emerges when the time of winter bees is over or nearly so. */
+    LATE,
+    /** All that emerges in a run in which no winter bees are reared. */
+    OF_THE_RUN
+  }
+
   /**
-   * Copies the list.
+   * Checks the days.
    *
-   * @param winterBeesFrom first day on which bees emerge that are reared for winter
-   * @param winterBeesUntil last such day
-   * @param lateBrood true if that time is over or nearly so, and the brood that still emerges is
-   *     looked at instead
+   * @param winterBeesFrom first day on which the brood that is judged emerges
+   * @param winterBeesUntil last such day, not before the first
+   * @param judged which brood that is
    * @param midwinter midwinter, if it lies in the run
    * @param endOfWinter end of winter, if it lies in the run
    * @param countDates days on which mites per 100 bees are told
+   * @throws IllegalArgumentException if the judged brood ends before it begins
    */
   public SeasonDates {
     countDates = List.copyOf(countDates);
+    if (winterBeesUntil.isBefore(winterBeesFrom)) {
+      throw new IllegalArgumentException(
+          "brood from " + winterBeesFrom + " to " + winterBeesUntil + " ends before it begins");
+    }
+  }
+
+  /**
+   * Whether other brood than that of the winter bees is judged.
+   *
+   * @return true if the run has too little or nothing of the time in which they are reared
+   */
+  public boolean lateBrood() {
+    return judged != JudgedBrood.WINTER_BEES;
   }
 
   /**
@@ -49,42 +81,48 @@ public record SeasonDates(
    */
   public static SeasonDates of(
       Climate climate, LocalDate start, LocalDate end, ParameterSet parameters) {
-    long least = (long) parameters.value(ParameterId.WINTER_BEES_LEAST);
-    int rearing = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
-    LocalDate until = endOfRearing(climate, start, parameters);
-    LocalDate from = until.minusDays(rearing);
-    boolean late = ChronoUnit.DAYS.between(start, until) < least && isReared(from, start);
-    if (late) {
-      from = start;
-      until = start.plusDays(rearing - 1L);
+    Rearing rearing = rearing(climate, start, parameters);
+    int least = (int) parameters.value(ParameterId.WINTER_BEES_LEAST);
+    JudgedBrood judged = JudgedBrood.WINTER_BEES;
+    if (rearing.from.isAfter(end)) {
+      judged = JudgedBrood.OF_THE_RUN;
+      rearing = new Rearing(start, end);
+    } else if (ChronoUnit.DAYS.between(start, rearing.until) < least
+        && !rearing.from.isAfter(start)) {
+      judged = JudgedBrood.LATE;
+      int days = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
+      rearing = new Rearing(start, start.plusDays(days - 1L));
     }
     Optional<LocalDate> midwinter =
         next(climate, start, end, parameters, ParameterId.SEASON_MIDWINTER);
     Optional<LocalDate> spring =
         next(climate, midwinter.orElse(start), end, parameters, ParameterId.SEASON_END_OF_WINTER);
-    return new SeasonDates(from, min(until, end), late, midwinter, spring, counts(start, end));
+    return new SeasonDates(
+        rearing.from, min(rearing.until, end), judged, midwinter, spring, counts(start, end));
   }
 
-  private static boolean isReared(LocalDate from, LocalDate start) {
-    return !from.isAfter(start);
-  }
+  /** Days on which winter bees emerge. */
+  private record Rearing(LocalDate from, LocalDate until) {}
 
   /**
-   * The first day from the start on, or up to one rearing before, on which potential laying falls
-   * below the share.
+   * Ends on the first day from the start on, or up to one rearing before, on which potential laying
+   * falls below the share.
    */
-  private static LocalDate endOfRearing(Climate climate, LocalDate start, ParameterSet parameters) {
+  private static Rearing rearing(Climate climate, LocalDate start, ParameterSet parameters) {
     double low = parameters.value(ParameterId.WINTER_BEES_LAYING_SHARE) * climate.eggs().max();
-    int back = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
-    for (int day = -back + 1; day <= SeasonDay.DAYS; day++) {
+    int days = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
+    for (int day = -days + 1; day <= SeasonDay.DAYS; day++) {
       LocalDate date = start.plusDays(day);
       if (eggs(climate, date) < low && eggs(climate, date.minusDays(1)) >= low) {
-        return date;
+        return new Rearing(date.minusDays(days), date);
       }
     }
-    LocalDate fixed =
-        date(climate, start.getYear(), parameters, ParameterId.WINTER_BEES_DEFAULT_UNTIL);
-    return fixed.isBefore(start.minusDays(back)) ? fixed.plusYears(1) : fixed;
+    int year = start.getYear();
+    LocalDate until = date(climate, year, parameters, ParameterId.WINTER_BEES_DEFAULT_UNTIL);
+    year += until.isBefore(start.minusDays(days)) ? 1 : 0;
+    return new Rearing(
+        date(climate, year, parameters, ParameterId.WINTER_BEES_DEFAULT_FROM),
+        date(climate, year, parameters, ParameterId.WINTER_BEES_DEFAULT_UNTIL));
   }
 
   private static double eggs(Climate climate, LocalDate date) {

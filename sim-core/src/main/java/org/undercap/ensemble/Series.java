@@ -1,8 +1,5 @@
 package org.undercap.ensemble;
 
-import org.undercap.model.Part;
-import org.undercap.simulation.SimulationDay;
-
 /** Curves of which bands over the members are kept, at the start of each day. */
 public enum Series {
   /** Phoretic mites (mites). */
@@ -27,15 +24,5 @@ public enum Series {
    */
   public String header() {
     return header;
-  }
-
-  double at(SimulationDay day, int lane, double adults, double mites) {
-    double onBees = day.colony().total(Part.MITES_ON_BEES, lane);
-    return switch (this) {
-      case MITES_ON_BEES -> onBees;
-      case MITES_IN_CELLS -> Math.max(0, mites - onBees);
-      case MITES_PER_100_BEES -> adults > 0 ? 100 * onBees / adults : 0;
-      case ADULTS -> adults;
-    };
   }
 }

@@ -3,7 +3,6 @@ package org.undercap.ensemble;
 import java.util.ArrayList;
 import java.util.List;
 import org.undercap.model.ModelException;
-import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 
@@ -12,15 +11,11 @@ import org.undercap.scenario.Scenario;
  * of {@link Ensemble}, made once for all calls; plans are spread over the threads.
  */
 public final class Trials {
-  private static final int BLOCK = 64;
-
   /** Plans that a thread takes at a time. */
   private static final int PLANS = 16;
 
-  private final Scenario scenario;
-  private final EnsembleSettings settings;
-  private final SeasonDates dates;
-  private final List<MemberBlock> blocks = new ArrayList<>();
+  private final Members members;
+  private final List<MemberBlock> blocks;
 
   /**
    * Draws the members.
@@ -32,22 +27,10 @@ public final class Trials {
    *     facts
    */
   public Trials(Scenario scenario, MiteBelief belief, EnsembleSettings settings) {
-    this.scenario = scenario;
-    this.settings = settings;
-    dates =
-        SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters());
-    Draws draws = new Draws(scenario, settings.seed());
-    int count = (settings.members() + BLOCK - 1) / BLOCK;
-    MemberBlock[] made = new MemberBlock[count];
-    List<Runnable> work = new ArrayList<>();
-    for (int block = 0; block < count; block++) {
-      int place = block;
-      int first = block * BLOCK;
-      int lanes = Math.min(BLOCK, settings.members() - first);
-      work.add(() -> made[place] = new MemberBlock(scenario, belief, draws, first, lanes));
-    }
-    Parallel.run(work, settings.threads());
-    blocks.addAll(List.of(made));
+    members = Members.of(scenario, belief, settings);
+    MemberBlock[] made = new MemberBlock[members.blocks()];
+    members.work(made.length, () -> number -> made[number] = members.block(number));
+    blocks = List.of(made);
   }
 
   /**
@@ -56,7 +39,7 @@ public final class Trials {
    * @return the dates
    */
   public SeasonDates dates() {
-    return dates;
+    return members.dates();
   }
 
   /**
@@ -68,41 +51,18 @@ public final class Trials {
    */
   public List<OutcomeTable> run(List<Plan> plans) {
     List<OutcomeTable> tables = new ArrayList<>();
-    plans.forEach(plan -> tables.add(new OutcomeTable(settings.members())));
-    List<Runnable> work = new ArrayList<>();
-    for (int block = 0; block < blocks.size(); block++) {
-      int place = block;
-      for (int from = 0; from < plans.size(); from += PLANS) {
-        int first = from;
-        int until = Math.min(from + PLANS, plans.size());
-        work.add(
-            () -> {
-              for (int plan = first; plan < until; plan++) {
-                run(place, plans.get(plan), tables.get(plan));
+    plans.forEach(plan -> tables.add(new OutcomeTable(members.settings().members())));
+    int parts = (plans.size() + PLANS - 1) / PLANS;
+    members.work(
+        blocks.size() * parts,
+        () ->
+            piece -> {
+              MemberBlock block = blocks.get(piece / parts);
+              int from = piece % parts * PLANS;
+              for (int plan = from; plan < Math.min(from + PLANS, plans.size()); plan++) {
+                block.run(plans.get(plan), tables.get(plan), List.of());
               }
             });
-      }
-    }
-    Parallel.run(work, settings.threads());
     return List.copyOf(tables);
-  }
-
-  private void run(int place, Plan plan, OutcomeTable table) {
-    MemberBlock block = blocks.get(place);
-    int lanes = block.start().lanes();
-    OutcomeObserver outcomes =
-        new OutcomeObserver(dates, scenario.end(), limit(scenario), table, place * BLOCK, lanes);
-    block
-        .simulator()
-        .run(block.start(), block.interventions(scenario.stepsUnder(plan)), List.of(outcomes));
-    outcomes.close();
-  }
-
-  /** Limit above which days are counted (mites per 100 bees). */
-  static double limit(Scenario scenario) {
-    return scenario
-        .threshold()
-        .map(threshold -> threshold.mitesPer100Bees())
-        .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
   }
 }

@@ -12,11 +12,53 @@ public final class ShiftedSobol {
   private static final double SMALLEST = 0x1p-53;
 
   private static final int MOST_DIMENSIONS = 1000;
-
-  private ShiftedSobol() {}
+  private final double[] shift;
 
   /**
-   * The first points of the sequence.
+   * A sequence.
+   *
+   * @param dimensions coordinates a point, 1 to 1000
+   * @param seed decides the shift
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public ShiftedSobol(int dimensions, long seed) {
+    if (!(dimensions >= 1 && dimensions <= MOST_DIMENSIONS)) {
+      throw new IllegalArgumentException(
+          "points of " + dimensions + " dimensions: needs 1 to " + MOST_DIMENSIONS);
+    }
+    UniformRandomProvider random = Randoms.of(seed, "shift of points");
+    shift = new double[dimensions];
+    for (int i = 0; i < dimensions; i++) {
+      shift[i] = random.nextDouble();
+    }
+  }
+
+  /**
+   * Some consecutive points of the sequence.
+   *
+   * @param first number of the first one, from 0
+   * @param count number of points, at least 1
+   * @return points of the unit cube, each coordinate strictly between 0 and 1
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public double[][] points(int first, int count) {
+    if (!(first >= 0 && count >= 1)) {
+      throw new IllegalArgumentException(count + " points from " + first + ": needs at least 1");
+    }
+    SobolSequenceGenerator sobol = new SobolSequenceGenerator(shift.length);
+    double[][] points = new double[count][];
+    for (int row = 0; row < count; row++) {
+      points[row] = row == 0 ? sobol.skipTo(first) : sobol.nextVector();
+      for (int i = 0; i < shift.length; i++) {
+        double moved = points[row][i] + shift[i];
+        points[row][i] = Math.max(SMALLEST, moved < 1 ? moved : moved - 1);
+      }
+    }
+    return points;
+  }
+
+  /**
+   * The first points of a sequence.
    *
    * @param count number of points, at least 1
    * @param dimensions coordinates a point, 1 to 1000
@@ -25,24 +67,6 @@ public final class ShiftedSobol {
    * @throws IllegalArgumentException if a number is out of range
    */
   public static double[][] points(int count, int dimensions, long seed) {
-    if (!(count >= 1) || !(dimensions >= 1 && dimensions <= MOST_DIMENSIONS)) {
-      throw new IllegalArgumentException(
-          count + " points of " + dimensions + " dimensions: needs at least 1 of 1 to 1000");
-    }
-    UniformRandomProvider random = Randoms.of(seed, "shift of points");
-    double[] shift = new double[dimensions];
-    for (int i = 0; i < dimensions; i++) {
-      shift[i] = random.nextDouble();
-    }
-    SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
-    double[][] points = new double[count][];
-    for (int row = 0; row < count; row++) {
-      points[row] = sobol.nextVector();
-      for (int i = 0; i < dimensions; i++) {
-        double moved = points[row][i] + shift[i];
-        points[row][i] = Math.max(SMALLEST, moved < 1 ? moved : moved - 1);
-      }
-    }
-    return points;
+    return new ShiftedSobol(dimensions, seed).points(0, count);
   }
 }

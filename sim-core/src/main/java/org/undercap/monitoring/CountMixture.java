@@ -1,11 +1,19 @@
 package org.undercap.monitoring;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** What a count would find in a colony that is not known exactly: many laws, equally likely. */
-record CountMixture(List<CountLaw> laws) {
-  CountMixture {
-    laws = List.copyOf(laws);
+/**
+ * What a count would find in a colony that is not known exactly: many laws, equally likely. For one
+ * thread.
+ */
+final class CountMixture {
+  private final List<CountLaw> laws;
+  private final Map<Double, Double> cumulative = new HashMap<>();
+
+  CountMixture(List<? extends CountLaw> laws) {
+    this.laws = List.copyOf(laws);
     if (laws.isEmpty()) {
       throw new IllegalArgumentException("a mixture of no laws");
     }
@@ -17,7 +25,8 @@ record CountMixture(List<CountLaw> laws) {
 
   /** Probability of a count of at most x. */
   double cumulative(double x) {
-    return laws.stream().mapToDouble(law -> law.cumulative(x)).sum() / laws.size();
+    return cumulative.computeIfAbsent(
+        x, count -> laws.stream().mapToDouble(law -> law.cumulative(count)).sum() / laws.size());
   }
 
   /** Probability of a count at least as far out as this one, on either side. */

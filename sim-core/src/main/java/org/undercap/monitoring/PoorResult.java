@@ -65,9 +65,13 @@ public final class PoorResult {
         .toList();
   }
 
+  /** Cold matters to what evaporates; resistance is known of synthetic substances only. */
   private static boolean matters(FailureCause cause, CountedColony colony) {
-    return cause.change() != FailureCause.Change.WARMER
-        || applications(colony).stream().anyMatch(a -> a.method().profile().evaporates());
+    return switch (cause.change()) {
+      case WARMER -> applications(colony).stream().anyMatch(a -> a.method().profile().evaporates());
+      case RESISTANCE -> applications(colony).stream().anyMatch(a -> !a.method().organic());
+      default -> true;
+    };
   }
 
   private record Outcome(
@@ -130,7 +134,9 @@ public final class PoorResult {
   private static Circumstances resistant(CountedColony colony, double share) {
     Circumstances met = colony.circumstances();
     Map<String, Double> shares = new HashMap<>(met.resistantShares());
-    applications(colony).forEach(a -> shares.merge(a.method().substanceClass(), share, Math::max));
+    applications(colony).stream()
+        .filter(a -> !a.method().organic())
+        .forEach(a -> shares.merge(a.method().substanceClass(), share, Math::max));
     return new Circumstances(
         met.openFloor(), met.humid(), shares, met.peakEggs(), met.parameters());
   }

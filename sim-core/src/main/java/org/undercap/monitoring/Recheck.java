@@ -3,6 +3,7 @@ package org.undercap.monitoring;
 import java.util.ArrayList;
 import java.util.List;
 import org.undercap.internal.Checks;
+import org.undercap.parameter.Draw;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 
@@ -44,6 +45,22 @@ public record Recheck(int bees, double expected, Interval range, int alarm, doub
         new Interval(counts.quantile(tail), counts.quantile(1 - tail)),
         alarm,
         1 - counts.cumulative(alarm - 1.0));
+  }
+
+  /**
+   * The mean count.
+   *
+   * @param mitesPerBee mites on bees for each bee in each member of an ensemble (mites per bee),
+   *     each at least 0
+   * @param bees bees in the sample (bees, at least 1)
+   * @param method how the mites are taken off
+   * @param parameters tell the share that is found
+   * @return the mean (mites)
+   * @throws IllegalArgumentException if there is no member or a number is out of range
+   */
+  public static double mean(
+      double[] mitesPerBee, int bees, WashMethod method, ParameterSet parameters) {
+    return counts(mitesPerBee, bees, method, parameters).mean();
   }
 
   /**

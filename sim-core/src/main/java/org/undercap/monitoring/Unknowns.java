@@ -3,6 +3,7 @@ package org.undercap.monitoring;
 import java.util.Arrays;
 import java.util.Set;
 import org.undercap.internal.ShiftedSobol;
+import org.undercap.parameter.Draw;
 import org.undercap.parameter.ParameterId;
 
 /**

@@ -158,6 +158,10 @@ public enum ParameterId {
   SEASON_MIDWINTER("season.midwinter", Domain.WHOLE),
   /** End of winter (day of the northern year). */
   SEASON_END_OF_WINTER("season.endOfWinter", Domain.WHOLE),
+  /** Harm to winter bees that plans are told apart by (fraction). */
+  RANKING_HARM_STEP("ranking.harmStep", Domain.FRACTION),
+  /** Losses of colonies that plans are told apart by (fraction). */
+  RANKING_LOSS_STEP("ranking.lossStep", Domain.FRACTION),
   /** Uses of a class of substances in a row before it should rest (times). */
   ROTATION_MOST_TIMES("rotation.mostTimes", Domain.COUNT),
   /** Share of a treatment's days that must lie within its temperatures (fraction). */
@@ -178,6 +182,20 @@ public enum ParameterId {
   PLANNING_CLASS_MOST("planning.classMost", Domain.COUNT),
   /** Mites left that no keeper would tell apart (ratio). */
   PLANNING_MITES_STEP("planning.mitesStep", Domain.POSITIVE),
+  /** Least days between the end of one course and the begin of the next in a search (days). */
+  PLANNING_COURSE_GAP("planning.courseGap", Domain.WHOLE),
+  /** Keeper's time for caging a queen and freeing her (minutes). */
+  WORK_QUEEN_CAGING("work.queenCaging", Domain.NOT_NEGATIVE),
+  /** Keeper's time for taking a queen away and giving another (minutes). */
+  WORK_REQUEENING("work.requeening", Domain.NOT_NEGATIVE),
+  /** Keeper's time for one removal of drone comb (minutes). */
+  WORK_DRONE_COMB("work.droneComb", Domain.NOT_NEGATIVE),
+  /** Keeper's time for one removal of brood combs (minutes). */
+  WORK_BROOD_REMOVAL("work.broodRemoval", Domain.NOT_NEGATIVE),
+  /** Keeper's time for one shook swarm (minutes). */
+  WORK_SHOOK_SWARM("work.shookSwarm", Domain.NOT_NEGATIVE),
+  /** Keeper's time for one split (minutes). */
+  WORK_SPLIT("work.split", Domain.NOT_NEGATIVE),
   /** Limit where the user names none (mites per 100 bees). */
   THRESHOLD_USUAL("threshold.usual", Domain.POSITIVE),
   /** Winter loss of colonies without mites (fraction). */

@@ -11,6 +11,7 @@ import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Course;
+import org.undercap.treatment.Courses;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.MethodCatalogue;
 import org.undercap.treatment.PlanStep;
@@ -23,12 +24,14 @@ final class Candidates {
   private final Scenario scenario;
   private final RuledOut rules;
   private final double classMost;
+  private final int courseGap;
   private final List<CourseStart> single;
 
   Candidates(Scenario scenario, int everyDays) {
     this.scenario = scenario;
     rules = new RuledOut(scenario);
     classMost = scenario.parameters().value(ParameterId.PLANNING_CLASS_MOST);
+    courseGap = (int) scenario.parameters().value(ParameterId.PLANNING_COURSE_GAP);
     single = new ArrayList<>();
     StartDates dates = new StartDates(scenario.start(), scenario.end(), everyDays);
     for (Method method : methods()) {
@@ -62,9 +65,9 @@ final class Candidates {
   private boolean isAllowed(Schedule schedule) {
     List<PlanStep> steps = schedule.steps();
     return steps.stream().noneMatch(step -> step.date().isAfter(scenario.end()))
-        && !ScheduleRules.repeatsTooSoon(steps)
-        && !ScheduleRules.overlaps(steps)
-        && ScheduleRules.coursesOfOneClass(steps) <= classMost
+        && Courses.unusual(steps).isEmpty()
+        && !Courses.closerThan(steps, courseGap)
+        && Courses.coursesOfOneClass(steps) <= classMost
         && rules.reasons(new Plan("", steps)).isEmpty();
   }
 

@@ -28,7 +28,7 @@ public record TriedSchedule(Schedule schedule, OutcomeTable outcomes, OptionalDo
    * @return harm and mites in steps, cost, and minutes
    */
   List<Double> aims(Outcome left, double mitesStep, boolean withCost) {
-    double harm = StrictMath.rint(harm() / Ranking.STEP);
+    double harm = Ranking.harmSteps(harm());
     double mites =
         StrictMath.rint(StrictMath.log1p(outcomes.median(left)) / StrictMath.log(mitesStep));
     double money = withCost ? cost.orElseThrow() : 0;

@@ -17,7 +17,6 @@ import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.monitoring.MiteEstimate;
 import org.undercap.monitoring.MitePosterior;
-import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.ApiaryColony;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Problem;
@@ -158,10 +157,7 @@ public record Yard(
       List<Trial> trials,
       List<YardPlan> plans,
       EnsembleSettings settings) {
-    double limit =
-        site.threshold()
-            .map(t -> t.mitesPer100Bees())
-            .orElse(site.parameters().value(ParameterId.THRESHOLD_USUAL));
+    double limit = site.limit();
     List<YardColony> counted = judged.stream().filter(c -> c.estimate().isPresent()).toList();
     int sure = (int) counted.stream().filter(c -> c.lower() > limit).count();
     int reach = (int) counted.stream().filter(c -> c.upper() > limit).count();

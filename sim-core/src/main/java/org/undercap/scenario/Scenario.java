@@ -12,6 +12,7 @@ import org.undercap.hive.ArrivalLevel;
 import org.undercap.internal.Checks;
 import org.undercap.monitoring.Count;
 import org.undercap.monitoring.CountedColony;
+import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.treatment.Circumstances;
 import org.undercap.treatment.Method;
@@ -128,6 +129,27 @@ public record Scenario(
     List<PlanStep> steps = new ArrayList<>(feeding);
     steps.addAll(plan.steps());
     return List.copyOf(steps);
+  }
+
+  /**
+   * When honey supers are taken off under a plan.
+   *
+   * @param plan a plan
+   * @return the last day on which they are on; empty if there are none, or nothing is known
+   */
+  public Optional<LocalDate> supersUntil(Plan plan) {
+    return plan.supersUntil().or(() -> keeper.supersUntil());
+  }
+
+  /**
+   * The limit that the keeper wants to stay below.
+   *
+   * @return the threshold of the scenario, or the usual one (mites per 100 bees)
+   */
+  public double limit() {
+    return threshold
+        .map(ChosenThreshold::mitesPer100Bees)
+        .orElse(parameters.value(ParameterId.THRESHOLD_USUAL));
   }
 
   /**

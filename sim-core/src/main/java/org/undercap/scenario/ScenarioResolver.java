@@ -217,7 +217,9 @@ public final class ScenarioResolver {
       Stream<PlanStep> steps = plan.steps().stream().flatMap(step -> step.steps().stream());
       plans.add(
           new Plan(
-              plan.name().value(), steps.sorted(Comparator.comparing(PlanStep::date)).toList()));
+              plan.name().value(),
+              steps.sorted(Comparator.comparing(PlanStep::date)).toList(),
+              plan.supersUntil().map(Written::value)));
     }
     return plans;
   }

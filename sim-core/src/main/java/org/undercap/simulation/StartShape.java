@@ -24,7 +24,7 @@ import org.undercap.parameter.ParameterSet;
  * <p>A healthy colony is run for two years in the usual weather of the climate until 60 days before
  * the day; then 10 mites are put on its bees and it is run for the 60 days. {@link
  * ColonyLanes#scaleTo} and {@link ColonyLanes#scaleMites} bring it to the numbers of a real colony.
- * (All numbers are parameters named {@code start...}.)
+ * (All numbers are parameters named {@code start...}.) Safe for several threads.
  */
 public final class StartShape {
   private static final int FIRST_DAY = 1;
@@ -45,7 +45,28 @@ public final class StartShape {
           ParameterId.MITE_DEATH_BROODLESS,
           ParameterId.ADULT_WEIGHT);
 
-  private StartShape() {}
+  private final Climate climate;
+  private final int seasonDay;
+  private final ParameterSet base;
+  private ColonyLanes healthy;
+
+  /**
+   * The shapes of a day in a place, for colonies that differ little.
+   *
+   * @param climate place; its usual weather is used
+   * @param seasonDay day of the 365-day year, 1 to 365
+   * @param base parameters around which those of the colonies lie
+   * @throws IllegalArgumentException if the day is out of range
+   */
+  public StartShape(Climate climate, int seasonDay, ParameterSet base) {
+    if (seasonDay < 1 || seasonDay > SeasonDay.DAYS) {
+      throw new IllegalArgumentException(
+          "day of the year " + seasonDay + " must be in 1 to " + SeasonDay.DAYS);
+    }
+    this.climate = climate;
+    this.seasonDay = seasonDay;
+    this.base = base;
+  }
 
   /**
    * The shape on a day of the year.
@@ -58,33 +79,49 @@ public final class StartShape {
    *     climate
    */
   public static ColonyLanes at(Climate climate, int seasonDay, ModelParameters parameters) {
-    if (seasonDay < 1 || seasonDay > SeasonDay.DAYS) {
-      throw new IllegalArgumentException(
-          "day of the year " + seasonDay + " must be in 1 to " + SeasonDay.DAYS);
-    }
+    return new StartShape(climate, seasonDay, parameters.first()).of(parameters);
+  }
+
+  /**
+   * The shape with some parameters.
+   *
+   * @param parameters one set a colony
+   * @return colonies with few mites, to be scaled
+   * @throws IllegalArgumentException if a colony does not live in this climate
+   */
+  public ColonyLanes of(ModelParameters parameters) {
     ParameterSet first = parameters.first();
     int miteDays = (int) first.value(START_MITE_DAYS);
     int healthyDays = (int) first.value(START_HEALTHY_DAYS) + seasonDay - miteDays - FIRST_DAY;
     if (seasonDay - miteDays < FIRST_DAY) {
       healthyDays += SeasonDay.DAYS;
     }
-    ColonyLanes healthy = healthy(climate, healthyDays, parameters);
-    for (int lane = 0; lane < healthy.lanes(); lane++) {
-      healthy.addMitesOnBees(lane, first.value(START_MITES));
+    ColonyLanes colonies = healthy(healthyDays, parameters);
+    for (int lane = 0; lane < colonies.lanes(); lane++) {
+      colonies.addMitesOnBees(lane, first.value(START_MITES));
     }
-    return run(climate, healthyDays % SeasonDay.DAYS + 1, miteDays, healthy, parameters);
+    return run(climate, healthyDays % SeasonDay.DAYS + 1, miteDays, colonies, parameters);
   }
 
   /**
-   * Without mites, colonies that differ in mite parameters only are all the same: one is enough.
+   * Without mites, colonies that differ in mite parameters only are all the same: one is enough,
+   * and its run serves all that are asked for.
    */
-  private static ColonyLanes healthy(Climate climate, int days, ModelParameters parameters) {
-    ParameterSet first = parameters.first();
-    if (parameters.agreeBeside(MITES_ONLY)) {
-      ModelParameters one = ModelParameters.of(first);
-      return run(climate, FIRST_DAY, days, beginning(one), one).copies(0, parameters.lanes());
+  private ColonyLanes healthy(int days, ModelParameters parameters) {
+    boolean same =
+        parameters.agreeBeside(MITES_ONLY)
+            && ModelParameters.of(List.of(base, parameters.first())).agreeBeside(MITES_ONLY);
+    return same
+        ? ofBase(days).copies(0, parameters.lanes())
+        : run(climate, FIRST_DAY, days, beginning(parameters), parameters);
+  }
+
+  private synchronized ColonyLanes ofBase(int days) {
+    if (healthy == null) {
+      ModelParameters one = ModelParameters.of(base);
+      healthy = run(climate, FIRST_DAY, days, beginning(one), one);
     }
-    return run(climate, FIRST_DAY, days, beginning(parameters), parameters);
+    return healthy;
   }
 
   private static ColonyLanes beginning(ModelParameters parameters) {

@@ -43,6 +43,15 @@ public record Course(int times, int everyDays) {
   }
 
   /**
+   * The number of applications, as in {@code 2 times 14 days apart}.
+   *
+   * @return words
+   */
+  public String words() {
+    return times == 1 ? "once" : times + " times " + everyDays + " days apart";
+  }
+
+  /**
    * The name of the method with the number of applications, as in {@code thymol gel, 2 times 14
    * days apart}.
    *
@@ -50,8 +59,6 @@ public record Course(int times, int everyDays) {
    * @return words
    */
   public String words(Method method) {
-    return times == 1
-        ? method.name()
-        : method.name() + ", " + times + " times " + everyDays + " days apart";
+    return times == 1 ? method.name() : method.name() + ", " + words();
   }
 }

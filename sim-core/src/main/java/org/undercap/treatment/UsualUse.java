@@ -1,6 +1,7 @@
 package org.undercap.treatment;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.undercap.internal.Checks;
 
@@ -36,5 +37,14 @@ public record UsualUse(Course course, Course withBrood, int coursesInSeason) {
    */
   public List<Course> courses() {
     return Stream.of(course, withBrood).distinct().toList();
+  }
+
+  /**
+   * The usual courses in words, as in {@code 2 times 14 days apart}.
+   *
+   * @return words
+   */
+  public String words() {
+    return courses().stream().map(Course::words).distinct().collect(Collectors.joining(" or "));
   }
 }

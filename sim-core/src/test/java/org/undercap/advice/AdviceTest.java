@@ -1,15 +1,19 @@
 package org.undercap.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.undercap.climate.Spell;
 import org.undercap.comparison.Comparison;
+import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.Scenarios;
+import org.undercap.ensemble.SeasonDates;
 import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 
@@ -80,6 +84,137 @@ class AdviceTest {
     Scenario flat = Scenarios.shipped("wairepo-flat");
     assertTrue(reasons(flat, "Pyrethroid strips again").contains("third time in a row"));
     assertEquals("", reasons(flat, "Amitraz strips"));
+  }
+
+  @Test
+  void restIsCountedByCoursesNotByNeighboursInTheFile() {
+    String plans =
+        """
+          - name: Amitraz after oxalic acid
+            steps:
+              - {date: 2026-08-10, treatment: oxalic-sublimation}
+              - {date: 2026-08-25, treatment: amitraz-strips}
+          - name: Three years
+            steps:
+              - {date: 2028-08-10, treatment: pyrethroid-strips}
+              - {date: 2026-08-10, treatment: pyrethroid-strips}
+              - {date: 2027-08-10, treatment: pyrethroid-strips}
+        """;
+    Scenario scenario =
+        Scenarios.august(
+            "mites: {in-colony: 1000}\nhorizon: 2028-12-31\ntreated-before: {amitraz: 1}", plans);
+    assertEquals("", reasons(scenario, "Amitraz after oxalic acid"));
+    assertTrue(
+        reasons(scenario, "Three years").contains("third time in a row"),
+        reasons(scenario, "Three years"));
+  }
+
+  @Test
+  void oneMayNotRepeatMoreThanIsUsualButForAStudy() {
+    String plan =
+        """
+          - name: Dribbles
+            steps:
+              - {date: 2026-08-10, treatment: oxalic-dribble}
+              - {date: 2026-08-12, treatment: oxalic-dribble}
+        """;
+    String mites = "mites: {in-colony: 1000}";
+    assertTrue(
+        reasons(Scenarios.august(mites, plan), "Dribbles").contains("more often than is usual"));
+    assertEquals("", reasons(Scenarios.august(mites + "\nstudy: true", plan), "Dribbles"));
+  }
+
+  @Test
+  void supersWithoutAnEndRuleOutAllTreatments() {
+    Scenario supers =
+        Scenarios.of(
+            """
+            undercap: 1
+            name: Supers
+            site: {climate: central-european}
+            colony: {date: 2026-08-05, bees: 20000, brood: 24000 cells, supers: on}
+            mites: {in-colony: 1000}
+            plans:
+            """
+                + Scenarios.plan("Gel", "2026-08-10", "thymol-gel"));
+    assertTrue(reasons(supers, "Gel").contains("does not say until when"));
+    Scenario off =
+        Scenarios.of(
+            """
+            undercap: 1
+            name: Supers
+            site: {climate: central-european}
+            colony: {date: 2026-08-05, bees: 20000, brood: 24000 cells, supers-until: 2026-09-10}
+            mites: {in-colony: 1000}
+            plans:
+              - name: Honey off first
+                supers-until: 2026-08-09
+                steps: [{date: 2026-08-10, treatment: thymol-gel}]
+              - {name: Too soon, steps: [{date: 2026-08-10, treatment: thymol-gel}]}
+            """);
+    assertEquals("", reasons(off, "Honey off first"));
+    assertTrue(reasons(off, "Too soon").contains("honey supers are on until 2026-09-10"));
+  }
+
+  @Test
+  void aPlanThatKillsTheColonyComesLast() {
+    Scenario scenario =
+        Scenarios.august(
+            "mites: {in-colony: 1500}",
+            "  - name: Away with all brood\n    steps:\n"
+                + "      - {date: 2026-08-06, measure: queen-caging, days: 200}\n"
+                + "      - {date: 2026-08-08, measure: brood-removal, share: 100 %}\n"
+                + Scenarios.plan("Strips", "2026-08-08", "pyrethroid-strips"));
+    Advice advice = advise(scenario);
+    assertEquals(List.of(2, 0, 1), advice.order());
+    assertEquals(Optional.of(Ranking.By.LOSSES), advice.behind().get(1));
+  }
+
+  @Test
+  void withoutMitesNothingNeedsToBeDone() {
+    Scenario clean =
+        Scenarios.august(
+            "mites: {counts: [{wash: {date: 2026-08-05, bees: 300, mites: 0, method: alcohol}}]}\n"
+                + "arrivals: none\nthreshold: {mites-per-100-bees: 3}",
+            Scenarios.plan("Strips", "2026-08-08", "pyrethroid-strips"));
+    Advice advice = advise(clean);
+    assertTrue(advice.needless());
+    assertEquals(0, advice.chosen());
+    assertFalse(advise(clean.withMites(1500)).needless());
+  }
+
+  @Test
+  void aRunWithoutWinterBeesIsJudgedByTheBroodThatEmerges() {
+    Scenario spring =
+        Scenarios.of(
+            """
+            undercap: 1
+            name: Spring
+            site: {climate: central-european}
+            colony: {date: 2026-04-01, bees: 10000, brood: 8000 cells}
+            horizon: 2026-06-30
+            mites: {in-colony: 800}
+            plans:
+            """
+                + Scenarios.plan("Strips", "2026-04-02", "pyrethroid-strips"));
+    Advice advice = advise(spring);
+    SeasonDates dates = advice.comparison().dates();
+    assertEquals(SeasonDates.JudgedBrood.OF_THE_RUN, dates.judged());
+    assertEquals(LocalDate.of(2026, 6, 30), dates.winterBeesUntil());
+    assertEquals(1, advice.chosen());
+    assertTrue(advice.comparison().results().get(0).outcomes().median(Ranking.HARM) > 0.05);
+  }
+
+  @Test
+  void anotherWashIsWorthItOnlyIfItCanTurnTheChoice() {
+    double[] shares = {0.01, 0.01, 0.2, 0.2};
+    double[] treatment = {0.2, 0.2, 0.2, 0.2};
+    double[] nothing = {0.1, 0.1, 0.6, 0.6};
+    assertEquals(0, WashValue.changes(shares, new double[][] {treatment, {0.3, 0.3, 0.6, 0.6}}));
+    assertEquals(
+        0.5, WashValue.changes(shares, new double[][] {treatment, nothing}), 1e-3, "few mites");
+    assertEquals(
+        0.5, WashValue.changes(shares, new double[][] {nothing, treatment}), 1e-3, "many mites");
   }
 
   @Test

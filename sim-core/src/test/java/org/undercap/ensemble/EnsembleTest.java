@@ -25,7 +25,7 @@ class EnsembleTest {
 
   private static List<PlanResult> run(int members, long seed, int threads, List<Plan> plans) {
     return new Ensemble(SCENARIO, BELIEF, new EnsembleSettings(members, seed, threads))
-        .run(plans, done -> {});
+        .run(plans, List.of(), done -> {});
   }
 
   @Test
@@ -108,22 +108,24 @@ class EnsembleTest {
             .countDates()
             .get(0);
     Ensemble ensemble = new Ensemble(SCENARIO, BELIEF, new EnsembleSettings(70, 1, 1));
-    double[] perBee = ensemble.mitesPerBee(SCENARIO.plans().get(1), date);
-    double[] per100 =
-        run(70, 1, 1, SCENARIO.plans()).get(1).outcomes().of(Outcome.MITES_PER_100_FIRST);
+    List<Plan> plans = List.of(SCENARIO.plans().get(1));
+    PlanResult result = ensemble.run(plans, List.of(date), done -> {}).get(0);
+    double[] perBee = result.washes().on(date);
+    double[] per100 = result.outcomes().of(Outcome.MITES_PER_100_FIRST);
     for (int member = 0; member < per100.length; member++) {
       assertEquals(per100[member], 100 * perBee[member], 1e-9);
     }
+    LocalDate before = SCENARIO.start().minusDays(1);
     assertThrows(
-        IllegalArgumentException.class,
-        () -> ensemble.mitesPerBee(Plan.doNothing(), SCENARIO.start().minusDays(1)));
+        IllegalArgumentException.class, () -> ensemble.run(plans, List.of(before), done -> {}));
+    assertThrows(IllegalArgumentException.class, () -> result.washes().on(before));
   }
 
   @Test
   void progressCountsEachMemberOnce() {
     AtomicInteger done = new AtomicInteger();
     new Ensemble(SCENARIO, BELIEF, new EnsembleSettings(130, 1, 2))
-        .run(List.of(Plan.doNothing()), done::addAndGet);
+        .run(List.of(Plan.doNothing()), List.of(), done::addAndGet);
     assertEquals(130, done.get());
   }
 
@@ -140,11 +142,12 @@ class EnsembleTest {
             """);
     PlanResult result =
         new Ensemble(heavy, MiteBelief.known(15000), new EnsembleSettings(20, 1, 1))
-            .run(heavy.plans(), done -> {})
+            .run(heavy.plans(), List.of(), done -> {})
             .get(0);
     assertEquals(1, result.outcomes().mean(Outcome.LOST), 0.2);
     assertEquals(0, result.outcomes().median(Outcome.BEES_AFTER_WINTER));
-    assertEquals(1, result.outcomes().median(Outcome.WEAKENED_AT_MIDWINTER));
+    assertEquals(1, result.outcomes().median(Outcome.WINTER_BROOD_PARASITISED));
+    assertTrue(Double.isNaN(result.outcomes().median(Outcome.MITES_AT_END)), "no clean colony");
     assertEquals(0, result.bands().quantile(Series.ADULTS, 0.5)[heavy.days() - 1]);
   }
 

@@ -12,6 +12,7 @@ import org.undercap.advice.RuledOut;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Outcome;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Courses;
 
 class PlanSearchTest {
   private static PlanSearch.Result search(Scenario scenario, int schedules, int threads) {
@@ -30,9 +31,9 @@ class PlanSearchTest {
       assertTrue(schedule.courses().size() <= 3);
       assertTrue(schedule.courses().stream().allMatch(c -> c.method().organic()));
       assertEquals(List.of(), rules.reasons(schedule.plan()));
-      assertFalse(ScheduleRules.repeatsTooSoon(schedule.steps()));
-      assertFalse(ScheduleRules.overlaps(schedule.steps()));
-      assertTrue(ScheduleRules.coursesOfOneClass(schedule.steps()) <= 2);
+      assertEquals(List.of(), Courses.unusual(schedule.steps()));
+      assertFalse(Courses.closerThan(schedule.steps(), 14));
+      assertTrue(Courses.coursesOfOneClass(schedule.steps()) <= 2);
     }
   }
 

@@ -29,7 +29,7 @@ class TrialScopeTest {
     Plan plan = new Plan("gel", gel.usual().course().of(gel, Facts.START));
     OutcomeTable all =
         new Ensemble(whole, Facts.mites(whole).belief(), Facts.settings(70, 1))
-            .run(List.of(plan), members -> {})
+            .run(List.of(plan), List.of(), members -> {})
             .get(0)
             .outcomes();
     Trials trials =

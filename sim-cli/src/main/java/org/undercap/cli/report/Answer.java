@@ -1,11 +1,13 @@
 package org.undercap.cli.report;
 
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.advice.Advice;
 import org.undercap.comparison.Comparison;
+import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.StartMites;
 import org.undercap.monitoring.MiteEstimate;
@@ -48,10 +50,21 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     return result(advice.chosen());
   }
 
+  /** The middle value of an outcome under a plan. */
+  double median(int place, Outcome outcome) {
+    return result(place).outcomes().median(outcome);
+  }
+
   /** Name of a plan in quotation marks, unless it is doing nothing. */
   String name(int place) {
     String name = result(place).plan().name();
-    return result(place).plan().steps().isEmpty() ? "doing nothing" : "\"" + name + "\"";
+    return result(place).plan().steps().isEmpty() ? "doing nothing" : quoted(name);
+  }
+
+  /** Names in scripts that run from right to left must not turn the sentence around them. */
+  private static String quoted(String name) {
+    boolean rightToLeft = Bidi.requiresBidi(name.toCharArray(), 0, name.length());
+    return rightToLeft ? "\"\u2068" + name + "\u2069\"" : "\"" + name + "\"";
   }
 
   /** Place of the plan of doing nothing. */

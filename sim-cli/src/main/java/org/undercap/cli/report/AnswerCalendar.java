@@ -1,12 +1,16 @@
 package org.undercap.cli.report;
 
-import biweekly.Biweekly;
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
+import biweekly.io.text.ICalWriter;
 import biweekly.property.DateEnd;
 import biweekly.property.DateStart;
 import biweekly.property.Transparency;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -21,6 +25,9 @@ import java.util.List;
 final class AnswerCalendar {
   private static final String PRODUCT = "-//Undercap//Answer//EN";
   private static final int ID_LENGTH = 32;
+
+  /** Longest line without its end (bytes). */
+  private static final int LINE_BYTES = 75;
 
   private AnswerCalendar() {}
 
@@ -40,7 +47,36 @@ final class AnswerCalendar {
       calendar.addEvent(event(answer, dates.get(i), digest.substring(0, ID_LENGTH) + "-" + i));
       calendar.getEvents().get(i).setDescription(dates.get(i).words() + ". " + caution);
     }
-    return Biweekly.write(calendar).go();
+    return folded(unfolded(calendar));
+  }
+
+  private static String unfolded(ICalendar calendar) {
+    StringWriter text = new StringWriter();
+    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+      writer.write(calendar);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory is always written", e);
+    }
+    return text.toString();
+  }
+
+  /** The standard counts bytes, the library letters; so lines are folded here. */
+  private static String folded(String text) {
+    StringBuilder folded = new StringBuilder();
+    int bytes = 0;
+    for (int letter : text.codePoints().toArray()) {
+      String next = Character.toString(letter);
+      int size = next.getBytes(StandardCharsets.UTF_8).length;
+      boolean lineEnd = letter == '\r' || letter == '\n';
+      if (!lineEnd && bytes + size > LINE_BYTES) {
+        folded.append("\r\n ");
+        bytes = 1;
+      }
+      folded.append(next);
+      bytes = lineEnd ? 0 : bytes + size;
+    }
+    return folded.toString();
   }
 
   private static VEvent event(Answer answer, PlanDate date, String id) {

@@ -1,7 +1,10 @@
 package org.undercap.cli.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.undercap.cli.report.Report.Block;
 import org.undercap.cli.report.Report.Items;
@@ -93,9 +96,12 @@ public final class AnswerWords {
     if (dates.isEmpty()) {
       return new Paragraph("There is nothing to do under this plan. Go on counting mites.");
     }
+    Map<LocalDate, String> byDay = new LinkedHashMap<>();
+    dates.forEach(
+        date -> byDay.merge(date.date(), date.words() + ".", (first, next) -> first + " " + next));
     return new Terms(
-        dates.stream()
-            .map(date -> new Term(DateWords.day(date.date()), date.words() + "."))
+        byDay.entrySet().stream()
+            .map(day -> new Term(DateWords.day(day.getKey()), day.getValue()))
             .toList());
   }
 
@@ -104,7 +110,7 @@ public final class AnswerWords {
         "reason",
         "Why",
         new Paragraph(ReasonWords.of(answer)),
-        new Picture(REASON_CHART, ChartWords.infestation(answer) + "."));
+        new Picture(REASON_CHART, ChartWords.alternative(ChartWords.infestation(answer))));
   }
 
   private Section plans() {
@@ -114,7 +120,7 @@ public final class AnswerWords {
       blocks.add(new Paragraph("The colony in the keeper's words: " + about));
     }
     blocks.addAll(new PlanTables(answer).blocks());
-    blocks.add(new Picture(PLANS_CHART, ChartWords.plans(answer) + "."));
+    blocks.add(new Picture(PLANS_CHART, ChartWords.alternative(ChartWords.plans(answer))));
     List<Caution> others =
         Cautions.of(scenario).stream().filter(c -> !cautions().contains(c)).toList();
     if (!others.isEmpty()) {

@@ -35,7 +35,7 @@ final class BasisWords {
 
   static List<Block> blocks(Answer answer) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Subheading("Mites at the begin"));
+    blocks.add(new Subheading("Mites at the start"));
     blocks.add(new Paragraph(mites(answer)));
     blocks.add(new Subheading("What was assumed"));
     blocks.add(new Items(assumptions(answer.scenario())));
@@ -56,7 +56,7 @@ final class BasisWords {
             + estimate(estimate.mites())
             + " mites in the colony, "
             + estimate(estimate.mitesPer100Bees())
-            + " of them on each 100 bees; in brackets where 95 of 100 such colonies lie."
+            + " on each 100 bees. In brackets stands the range in which 95 of 100 such colonies lie."
             + width(estimate);
     String warnings =
         estimate.warnings().stream()
@@ -78,9 +78,7 @@ final class BasisWords {
             .sorted(Map.Entry.comparingByValue(Comparator.<Double>reverseOrder()))
             .map(part -> part.getKey().words() + " (" + Numbers.percent(part.getValue()) + ")")
             .toList();
-    return parts.isEmpty()
-        ? ""
-        : " The range is so wide by " + DateWords.joined(parts) + " of the width.";
+    return parts.isEmpty() ? "" : " Its width comes from " + DateWords.joined(parts) + ".";
   }
 
   private static List<String> assumptions(Scenario scenario) {
@@ -117,7 +115,11 @@ final class BasisWords {
     List<Parameter> all = ParameterCatalogue.shipped().all();
     List<Parameter> assumed = all.stream().filter(p -> p.kind() == Kind.ASSUMPTION).toList();
     List<String> unsourced =
-        assumed.stream().filter(BasisWords::hasNoPublication).map(p -> p.id().id()).toList();
+        assumed.stream()
+            .filter(BasisWords::hasNoPublication)
+            .map(BasisWords::about)
+            .distinct()
+            .toList();
     long memory = all.stream().filter(p -> SourceWords.fromMemory(p.read())).count();
     return assumed.size()
         + " of the "
@@ -125,9 +127,30 @@ final class BasisWords {
         + " numbers of the model are assumptions. So are the numbers behind each treatment, which"
         + " were chosen so that the published efficacy comes out. "
         + memory
-        + " were taken from memory of the publication. Without any publication are: "
-        + String.join(", ", unsourced)
-        + ". \"undercap parameters\" shows each with its value, range and source.";
+        + " were taken from memory of the publication. No publication stands behind "
+        + DateWords.joined(unsourced)
+        + ". \"undercap parameters\" shows each number with its range and source.";
+  }
+
+  /** What a number is about, in words, by the first part of its name. */
+  private static String about(Parameter parameter) {
+    String id = parameter.id().id();
+    return switch (id.substring(0, id.indexOf('.'))) {
+      case "count" -> "the scatter of counts and the share that a board catches";
+      case "hand" -> "the area of a hand of brood";
+      case "lost" -> "when a colony counts as lost";
+      case "hive", "floor" -> "the warmth of the hive and the effect of an open floor";
+      case "shookSwarm" -> "laying after a shook swarm";
+      case "feeding" -> "laying after late feeding";
+      case "start" -> "how the colony of the first day is made up";
+      case "colony" -> "the error of estimates of bees and brood";
+      case "weather" -> "how much the weather varies";
+      case "winterBees" -> "when winter bees are reared";
+      case "season" -> "the days that stand for midwinter and the end of winter";
+      case "rotation", "advice", "ranking", "timing", "planning" ->
+          "the rules by which plans are judged";
+      default -> id;
+    };
   }
 
   private static boolean hasNoPublication(Parameter parameter) {

@@ -10,9 +10,15 @@ import org.undercap.cli.report.Report.Block;
 import org.undercap.cli.report.Report.Paragraph;
 import org.undercap.cli.report.Report.Term;
 import org.undercap.cli.report.Report.Terms;
+import org.undercap.scenario.Plan;
 
 /** What would turn the advice round, and whether another wash could. */
 final class ChangeWords {
+  /**
+   * A wash that changes the choice less often than this is said to do so hardly ever (fraction).
+   */
+  private static final double HARDLY = 0.005;
+
   /** A wash that changes the choice less often than this is not worth it (fraction). */
   private static final double NOT_WORTH = 0.05;
 
@@ -36,17 +42,18 @@ final class ChangeWords {
       return blocks;
     }
     if (answer.advice().flips().isEmpty()) {
-      String second = answer.name(answer.advice().second().get());
       blocks.add(
           new Paragraph(
-              "Very little: a smaller set of runs already puts another plan first, perhaps "
-                  + second
-                  + ". Choose between the two by work, money and what you have."));
+              "Very little. The first plans lie so close together that a smaller set of runs puts"
+                  + " another one first, perhaps "
+                  + answer.name(answer.advice().second().get())
+                  + ". Choose between them by work, money and what you have at hand."));
     } else {
       blocks.add(
           new Paragraph(
               "What is tried here is how far one thing alone must differ from what was written down"
-                  + " until another plan comes first. The borders are rough."));
+                  + " until another plan comes first, be it by the bees that it saves or because"
+                  + " the weather then rules out one of the two. The borders are rough."));
       blocks.add(new Terms(terms(answer.advice().flips())));
     }
     blocks.add(new Paragraph(wash(answer.advice().anotherWash())));
@@ -65,11 +72,11 @@ final class ChangeWords {
             point
                 .instead()
                 .ifPresentOrElse(
-                    plan -> sentences.add("\"" + plan + "\" comes first with " + point.change()),
-                    () -> not.add(point.change()));
+                    plan -> sentences.add(first(plan) + when(what, whole(point.change()))),
+                    () -> not.add(whole(point.change())));
           }
           if (!not.isEmpty()) {
-            sentences.add("not even " + String.join(" or ", not) + " would change the choice");
+            sentences.add("not even " + either(not) + " would change the choice");
           }
           String text = PlanWords.capital(String.join("; ", sentences)) + ".";
           terms.add(new Term(NAMES.getOrDefault(what, what), text));
@@ -77,16 +84,57 @@ final class ChangeWords {
     return terms;
   }
 
+  private static String first(String plan) {
+    return (plan.equals(Plan.DO_NOTHING) ? "doing nothing" : "\"" + plan + "\"") + " comes first ";
+  }
+
+  private static String when(String what, String change) {
+    return switch (what) {
+      case "temperature" -> "if it is " + change;
+      case "start" -> "if this plan begins " + change;
+      default -> "with " + change;
+    };
+  }
+
+  /** Nobody knows the border to a tenth. */
+  private static String whole(String change) {
+    return change.replaceAll("\\b(\\d+)\\.0\\b", "$1");
+  }
+
+  /** Changes joined by "or", what they have in common at both ends said once. */
+  private static String either(List<String> changes) {
+    if (changes.size() != 2) {
+      return String.join(" or ", changes);
+    }
+    List<String> one = List.of(changes.get(0).split(" ", -1));
+    List<String> other = List.of(changes.get(1).split(" ", -1));
+    int shorter = Math.min(one.size(), other.size());
+    int end = 0;
+    while (end < shorter - 1
+        && one.get(one.size() - 1 - end).equals(other.get(other.size() - 1 - end))) {
+      end++;
+    }
+    int begin = 0;
+    while (begin < shorter - 1 - end && one.get(begin).equals(other.get(begin))) {
+      begin++;
+    }
+    return String.join(" ", one.subList(0, one.size() - end))
+        + " or "
+        + String.join(" ", other.subList(begin, other.size()));
+  }
+
   private static String wash(WashValue wash) {
+    String another = "Another wash of " + wash.bees() + " bees today would ";
+    if (wash.changes() < HARDLY) {
+      return another + "hardly ever change this choice, so it is not worth the bees.";
+    }
     String often =
-        "Another wash of "
-            + wash.bees()
-            + " bees today would change this choice "
-            + (wash.changes() < 0.005
-                ? "hardly ever"
-                : "in about " + Figures.inHundred(wash.changes()) + " of 100 cases");
+        another
+            + "change this choice in about "
+            + Figures.inHundred(wash.changes())
+            + " of 100 cases";
     if (wash.changes() < NOT_WORTH) {
-      return often + ": it is not worth the bees for this choice.";
+      return often + ": it is not worth the bees.";
     }
     return often + (wash.changes() < WORTH ? ": it may be worth it." : ": it is well worth it.");
   }

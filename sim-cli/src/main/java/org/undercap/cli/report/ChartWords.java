@@ -19,6 +19,11 @@ final class ChartWords {
         + each(answer, run -> per100(run.table(), date));
   }
 
+  /** A finding for readers who cannot see the chart, which says itself what it shows. */
+  static String alternative(String finding) {
+    return finding + ", in the run with middle values.";
+  }
+
   /** The finding of the chart of all mites. */
   static String plans(Answer answer) {
     LocalDate date = date(answer.comparison());

@@ -1,5 +1,6 @@
 package org.undercap.cli.report;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.ensemble.Outcome;
@@ -16,10 +17,16 @@ final class Figures {
   private static final double SHOWN = 0.05;
   private static final int PERCENT = 100;
 
+  /** Stands where no colony is left alive that could have a value. */
+  private static final String NONE = "-";
+
   private Figures() {}
 
   /** A number of two figures; what would round to nothing is 0. */
   static String plain(double value) {
+    if (Double.isNaN(value)) {
+      return NONE;
+    }
     double size = Math.abs(value);
     if (size < SHOWN) {
       return "0";
@@ -29,7 +36,10 @@ final class Figures {
 
   /** A number of things that cannot be halved. */
   static String whole(double value) {
-    return value < 0.5 ? "0" : Numbers.rounded(value, value < 9.5 ? 1 : FIGURES);
+    if (Double.isNaN(value)) {
+      return NONE;
+    }
+    return value < 9.5 ? Numbers.fixed(value, 0) : Numbers.rounded(value, FIGURES);
   }
 
   /** The middle value with its range for a table, as in {@code 13 % (10-17)}. */
@@ -55,7 +65,7 @@ final class Figures {
 
   /** The middle value with its range for a table, as in {@code 1.4 (0.8-2.5)}. */
   static String number(PlanResult result, Outcome outcome) {
-    return range(result.outcomes().of(outcome));
+    return number(result.outcomes(), outcome);
   }
 
   /** The middle value of a sample with its range for a table. */
@@ -66,7 +76,8 @@ final class Figures {
 
   /** The middle value with its range for a table, as in {@code 1.4 (0.8-2.5)}. */
   static String number(OutcomeTable outcomes, Outcome outcome) {
-    return range(outcomes.of(outcome));
+    double[] q = outcomes.quantiles(outcome, SHARES);
+    return number(q[1], q[0], q[2]);
   }
 
   /** A middle value with its range for a table. */
@@ -82,6 +93,25 @@ final class Figures {
   /** Lower end, middle value and upper end for a sentence. */
   static String said(double... q) {
     return plain(q[1]) + " (" + plain(q[0]) + " to " + plain(q[2]) + ")";
+  }
+
+  /** The middle value with its range for a sentence, of things that cannot be halved. */
+  static String saidWhole(PlanResult result, Outcome outcome) {
+    double[] q = result.outcomes().quantiles(outcome, SHARES);
+    return whole(q[1]) + " (" + whole(q[0]) + " to " + whole(q[2]) + ")";
+  }
+
+  /**
+   * The middle value of a sample with its range for a table, of things that cannot be halved; lost
+   * colonies (NaN) do not count.
+   */
+  static String wholeRange(double[] sample) {
+    double[] living = Arrays.stream(sample).filter(x -> !Double.isNaN(x)).toArray();
+    if (living.length == 0) {
+      return NONE;
+    }
+    double[] q = Quantiles.of(living, SHARES);
+    return whole(q[1]) + " (" + whole(q[0]) + "-" + whole(q[2]) + ")";
   }
 
   /** Middle value and range of a difference of two samples, member by member. */
@@ -104,6 +134,6 @@ final class Figures {
   /** How many of a hundred. */
   static String inHundred(double share) {
     double number = PERCENT * share;
-    return number < 1 ? "fewer than 1" : number > 99 ? "over 99" : Numbers.rounded(number, FIGURES);
+    return number < 1 ? "fewer than 1" : number > 99 ? "over 99" : Numbers.fixed(number, 0);
   }
 }

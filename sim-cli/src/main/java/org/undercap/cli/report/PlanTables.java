@@ -64,8 +64,9 @@ final class PlanTables {
     blocks.add(
         new Paragraph(
             "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. The limit is "
-                + Figures.plain(SureWords.limit(answer.scenario()))
-                + " mites on 100 bees."));
+                + Numbers.exact(answer.scenario().limit())
+                + " mites on 100 bees."
+                + (losses() ? " Lost colonies do not count." : "")));
     blocks.add(new Subheading("Work and money"));
     blocks.add(effort());
     efficacy(blocks);
@@ -107,7 +108,16 @@ final class PlanTables {
     if (comparison.tells(Outcome.BEES_AFTER_WINTER)) {
       cells.add("bees at winter's end", r -> Figures.number(r, Outcome.BEES_AFTER_WINTER));
     }
+    if (losses()) {
+      cells.add("colony lost", r -> Figures.runs(r.outcomes().mean(Outcome.LOST)));
+    }
     return cells.grid("What becomes of the winter bees under each plan");
+  }
+
+  /** Whether colonies are lost often enough under any plan to be told of. */
+  private boolean losses() {
+    return places.stream()
+        .anyMatch(p -> answer.result(p).outcomes().mean(Outcome.LOST) >= OutlookWords.LOSS_TOLD);
   }
 
   private String harmNote() {
@@ -121,7 +131,12 @@ final class PlanTables {
         comparison.tells(Outcome.BEES_AFTER_WINTER)
             ? ""
             : " The run ends before the end of winter, so bees at winter's end are not told.";
-    return brood + ends;
+    return brood
+        + ends
+        + (losses()
+            ? " A colony lost before midwinter counts with all of it parasitised; weakened are those"
+                + " of the colonies that live."
+            : "");
   }
 
   private Grid mites() {
@@ -131,9 +146,11 @@ final class PlanTables {
       Outcome count = COUNTS.get(i);
       cells.add("on 100 bees " + DateWords.brief(dates.get(i)), r -> Figures.number(r, count));
     }
-    cells.add("days above the limit", r -> Figures.range(daysAbove(r.outcomes())));
+    cells.add("days above the limit", r -> Figures.wholeRange(daysAbove(r.outcomes())));
     if (comparison.tells(Outcome.MITES_AT_MIDWINTER)) {
-      cells.add("all mites at midwinter", r -> Figures.number(r, Outcome.MITES_AT_MIDWINTER));
+      cells.add(
+          "all mites at midwinter",
+          r -> Figures.wholeRange(r.outcomes().of(Outcome.MITES_AT_MIDWINTER)));
     }
     return cells.grid("Mites under each plan");
   }

@@ -14,7 +14,7 @@ import org.undercap.treatment.PlanStep;
 final class PlanWords {
   private static final List<String> TIMES = List.of("", "once", "twice");
   private static final List<String> NUMBERS =
-      List.of("", "", "", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
   private final List<PlanStep> steps;
 
   PlanWords(Plan plan) {
@@ -26,7 +26,12 @@ final class PlanWords {
     if (number < TIMES.size()) {
       return TIMES.get(number);
     }
-    return (number < NUMBERS.size() ? NUMBERS.get(number) : Integer.toString(number)) + " times";
+    return number(number) + " times";
+  }
+
+  /** A number in words, as far as people write it so: {@code three}, but {@code 12}. */
+  static String number(int number) {
+    return number < NUMBERS.size() ? NUMBERS.get(number) : Integer.toString(number);
   }
 
   /**

@@ -2,16 +2,15 @@ package org.undercap.cli.report;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.CentralRun;
 import org.undercap.comparison.CourseEfficacy;
 import org.undercap.ensemble.SeasonDates;
 import org.undercap.parameter.ParameterId;
-import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DailyTable;
-import org.undercap.treatment.Method;
+import org.undercap.treatment.PlanStep;
 
 /**
  * Why the plan comes first: where the mites sit, what reaches them, when winter bees are reared.
@@ -20,83 +19,93 @@ final class ReasonWords {
   /** Place of the sealed stage among the days of brood. */
   private static final int SEALED = 2;
 
-  /** With less of the mites in cells there is as good as no brood in their way (fraction). */
-  private static final double FEW = 0.1;
+  /** Courses that are told of; the page has no room for more. */
+  private static final int MOST = 3;
 
   private ReasonWords() {}
 
-  /** Two sentences, or three if the treatment begins much later than today. */
+  /** A sentence about today, one for each course, and one about the winter bees. */
   static String of(Answer answer) {
     CentralRun run = answer.comparison().runs().get(answer.advice().chosen());
-    Optional<CourseEfficacy> course =
-        CourseEfficacy.of(run, answer.scenario()).stream().findFirst();
-    return where(answer, run, course) + " " + winterBees(answer.comparison().dates());
-  }
-
-  private static String where(Answer answer, CentralRun run, Optional<CourseEfficacy> course) {
-    double now = inCells(run.table(), 0);
-    String today =
-        now < FEW
-            ? "Nearly all mites sit on the bees today"
-            : "About " + Numbers.percent(now) + " of the mites sit under the cappings today";
-    if (course.isEmpty()) {
-      return today + ".";
+    List<CourseEfficacy> courses = CourseEfficacy.of(run, answer.scenario());
+    double now = inCells(run.table(), run.table().start());
+    List<String> sentences = new ArrayList<>();
+    if (courses.isEmpty()) {
+      sentences.add(today(now) + ".");
+    } else {
+      double then = inCells(run.table(), courses.get(0).from());
+      boolean same = Math.abs(then - now) < CourseWords.FEW;
+      sentences.add(today(now) + (same ? "" : later(now, then, run, courses.get(0).from())) + ".");
     }
-    LocalDate from = course.get().from();
-    int day = (int) ChronoUnit.DAYS.between(run.table().start(), from);
-    double then = inCells(run.table(), day);
-    String start =
-        Math.abs(then - now) < FEW
-            ? today
-            : today
-                + ", and "
-                + (then < FEW ? "hardly any" : Numbers.percent(then))
-                + " on "
-                + DateWords.day(from)
-                + " when treatment begins";
-    return start + ": " + reach(course.get(), then, answer.scenario());
+    long sealed =
+        (long) answer.scenario().parameters().value(ParameterId.BROOD_WORKER_DAYS, SEALED);
+    for (int i = 0; i < Math.min(MOST, courses.size()); i++) {
+      double then = inCells(run.table(), courses.get(i).from());
+      sentences.add(new CourseWords(courses.get(i), sealed).sentence(then, i == 0));
+    }
+    sentences.add(winterBees(answer.comparison().dates()));
+    return String.join(" ", sentences);
   }
 
-  private static double inCells(DailyTable table, int day) {
+  private static String today(double inCells) {
+    return inCells < CourseWords.FEW
+        ? "Nearly all mites sit on the bees today"
+        : "About " + Numbers.percent(inCells) + " of the mites sit under the cappings today";
+  }
+
+  private static String later(double now, double then, CentralRun run, LocalDate date) {
+    String share =
+        then < CourseWords.FEW
+            ? "but hardly any"
+            : now < CourseWords.FEW
+                ? "but " + Numbers.percent(then) + " sit under the cappings"
+                : Numbers.percent(then);
+    return ", "
+        + share
+        + " on "
+        + DateWords.day(date)
+        + " when treatment begins"
+        + (then < CourseWords.FEW ? broodless(run, date) : "");
+  }
+
+  /** What the keeper did so that there is no brood. */
+  private static String broodless(CentralRun run, LocalDate date) {
+    List<PlanStep> before =
+        run.plan().steps().stream().filter(step -> !step.date().isAfter(date)).toList();
+    if (before.stream().anyMatch(step -> step instanceof PlanStep.LayingStop)) {
+      return ", thanks to the weeks without eggs";
+    }
+    return before.stream()
+            .anyMatch(s -> s instanceof PlanStep.BroodRemoval || s instanceof PlanStep.ShookSwarm)
+        ? ", thanks to the brood taken out"
+        : "";
+  }
+
+  private static double inCells(DailyTable table, LocalDate date) {
+    int day = (int) ChronoUnit.DAYS.between(table.start(), date);
     return table.mites(day) > 0 ? table.mitesInCells(day) / table.mites(day) : 0;
   }
 
-  private static String reach(CourseEfficacy course, double inCells, Scenario scenario) {
-    List<Method> methods = course.applications().stream().map(a -> a.method()).distinct().toList();
-    Method method = methods.get(0);
-    String name = method.name();
-    if (method.profile().reachesSealedBrood()) {
-      return name + " reaches mites there too, though less than those on the bees.";
-    }
-    if (inCells < FEW) {
-      return name + " does not reach under cappings, but there is little brood in its way.";
-    }
-    long sealed = (long) scenario.parameters().value(ParameterId.BROOD_WORKER_DAYS, SEALED);
-    long days = ChronoUnit.DAYS.between(course.from(), course.until()) + 1;
-    String stays = days >= sealed ? "long enough" : "too short a time";
-    return name
-        + " does not reach them there, but acts for "
-        + days
-        + " days"
-        + (course.applications().size() > 1 ? " in all" : "")
-        + ", "
-        + stays
-        + " to meet "
-        + (days >= sealed ? "those" : "all of them")
-        + " as the young bees come out (worker cells stay sealed for "
-        + sealed
-        + " days).";
-  }
-
   private static String winterBees(SeasonDates dates) {
-    return dates.lateBrood()
-        ? "Most bees that live through winter are out already; the brood that emerges until "
-            + DateWords.day(dates.winterBeesUntil())
-            + " is what can still be saved, and mites left now breed on in spring."
-        : "The bees that must live through winter emerge from "
-            + DateWords.day(dates.winterBeesFrom())
-            + " to "
-            + DateWords.day(dates.winterBeesUntil())
-            + ": mites in their cells before then weaken them for good, however few are left later.";
+    String until = DateWords.day(dates.winterBeesUntil());
+    return switch (dates.judged()) {
+      case LATE ->
+          "Most bees that live through winter are out already. What can still be saved is the brood"
+              + " that emerges until "
+              + until
+              + "; and mites left now breed on in spring.";
+      case OF_THE_RUN ->
+          "No winter bees are reared in this run, so the plans are judged by all the brood that"
+              + " emerges until "
+              + until
+              + ".";
+      case WINTER_BEES ->
+          "The bees that must live through winter emerge from "
+              + DateWords.day(dates.winterBeesFrom())
+              + " to "
+              + until
+              + ". Those that shared their cell with a mite stay weak, however few mites are left"
+              + " later.";
+    };
   }
 }

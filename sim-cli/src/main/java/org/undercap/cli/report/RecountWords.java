@@ -11,31 +11,31 @@ final class RecountWords {
 
   private RecountWords() {}
 
-  /** A sentence without a full stop at its end. */
+  /** Sentences without a full stop at their end. */
   static String of(Followup followup) {
     Recheck expected = followup.expected();
     String tells =
         followup.noticed() >= TELLS
             ? ""
-            : ". One wash may miss a failure: it notices about "
+            : ". One wash alone finds out only about "
                 + Figures.inHundred(followup.noticed())
-                + " of 100";
+                + " of 100 failures";
     return "Count again: wash "
         + expected.bees()
         + " bees with alcohol. If it worked, expect about "
         + mites(expected.expected())
         + " ("
         + Numbers.range(expected.range().low(), expected.range().high(), 2)
-        + " in 8 of 10 colonies); without treatment about "
+        + " in 8 of 10 colonies); untreated it would be about "
         + Figures.whole(followup.untreated())
-        + ". "
+        + ". Alarm at "
         + expected.alarm()
-        + " or more are an alarm: it failed, or many mites came in"
+        + " or more: it failed, or many mites came in"
         + tells;
   }
 
   private static String mites(double number) {
-    String text = Figures.whole(number);
+    String text = number < 0.5 ? "no" : Figures.whole(number);
     return text + (text.equals("1") ? " mite" : " mites");
   }
 }

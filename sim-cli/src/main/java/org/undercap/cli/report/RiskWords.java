@@ -42,9 +42,10 @@ final class RiskWords {
             "This is not from the model. Surveys of many colonies tell how many died in winter with"
                 + " how many mites on 100 bees in "
                 + month
-                + "; of colonies with the mites that each plan leaves on "
+                + ". Of colonies with the mites that each plan leaves on "
                 + DateWords.brief(date.get())
-                + ", so many would have been lost:"));
+                + ", so many would have been lost. What a plan still kills after that day is not in"
+                + " these figures."));
     List<String> items = new ArrayList<>();
     for (int place : answer.places()) {
       items.add(item(answer, place, date.get()));

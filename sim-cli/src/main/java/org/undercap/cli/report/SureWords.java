@@ -1,22 +1,22 @@
 package org.undercap.cli.report;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
+import org.undercap.comparison.Ranking.By;
 import org.undercap.ensemble.Outcome;
-import org.undercap.ensemble.PlanResult;
-import org.undercap.parameter.ParameterId;
-import org.undercap.scenario.Scenario;
 
 /** The answer in a sentence, and how sure it is. */
 final class SureWords {
-  /** A colony that is lost more often than this must be told of (fraction). */
-  private static final double LOSS_TOLD = 0.05;
-
   /** A plan that is better less often than this is hardly told from the other (fraction). */
   private static final double HARDLY = 0.6;
+
+  private static final int PERCENT = 100;
 
   private final Answer answer;
   private final Comparison comparison;
@@ -30,7 +30,11 @@ final class SureWords {
 
   /** What counts as harm, for people. */
   static String harmed(Comparison comparison) {
-    return comparison.dates().lateBrood() ? "late brood" : "winter brood";
+    return switch (comparison.dates().judged()) {
+      case WINTER_BEES -> "winter brood";
+      case LATE -> "late brood";
+      case OF_THE_RUN -> "brood";
+    };
   }
 
   /** The answer in one or two sentences. */
@@ -38,148 +42,203 @@ final class SureWords {
     if (comparison.results().size() == 1) {
       return "This scenario has no plan but to do nothing, so there is nothing to choose from.";
     }
-    if (answer.chosen().plan().steps().isEmpty()) {
+    if (chosen == answer.nothing()) {
       return nothing();
     }
-    String what = PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase());
-    if (answer.advice().order().size() == 1) {
-      return what + ". It is the only plan that nothing rules out.";
-    }
-    int second = answer.advice().order().get(1);
-    return isTie(second)
-        ? what
-            + ". For the winter bees it is no better than "
-            + answer.name(second)
-            + ": the difference is too small to be seen in a hive. It comes first because it leaves "
-            + decider(second)
-            + "."
-        : what + ". Of the plans compared it harms the winter bees least.";
+    int second = answer.advice().second().orElseThrow();
+    return PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase())
+        + ". "
+        + behind(second).map(by -> first(by, second)).orElseGet(() -> alike(second));
+  }
+
+  private String first(By by, int second) {
+    String best =
+        ruledOutButBetter().isEmpty()
+            ? "Of the plans compared it "
+            : "Of the plans that nothing rules out it ";
+    return switch (by) {
+      case LOSSES -> best + "keeps the most colonies alive.";
+      case HARM_TO_BROOD -> best + "protects the winter bees best.";
+      case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
+      case MITES_LEFT ->
+          (isAsGood(second)
+                  ? asWell(second) + ", but this plan leaves fewer mites for the next season"
+                  : best + "leaves the fewest mites for the next season")
+              + " (about "
+              + Figures.whole(median(chosen, Outcome.MITES_AT_END))
+              + " on "
+              + DateWords.day(answer.scenario().end())
+              + ", not "
+              + Figures.whole(median(second, Outcome.MITES_AT_END))
+              + ").";
+    };
+  }
+
+  /** Whether another plan harms the brood that is judged no more within what can be seen. */
+  private boolean isAsGood(int other) {
+    return median(other, Ranking.HARM) - median(chosen, Ranking.HARM) <= Ranking.STEP;
+  }
+
+  private String alike(int second) {
+    return asWell(second) + ", with as few mites left. Choose by work, money and what is at hand.";
+  }
+
+  private String asWell(int second) {
+    return second == answer.nothing()
+        ? "The winter bees do as well if nothing is done"
+        : "The winter bees do as well under " + answer.name(second);
   }
 
   private String nothing() {
-    if (answer.advice().order().size() == 1) {
-      return "Do nothing for now: something rules out every other plan.";
+    if (answer.advice().needless()) {
+      return "Do nothing for now. No plan protects the winter bees better, and untreated the colony"
+          + " stays below the limit of "
+          + Numbers.exact(answer.scenario().limit())
+          + " mites on 100 bees in at least 9 of 10 runs. Go on counting mites.";
     }
-    int second = answer.advice().order().get(1);
-    return "Do nothing for now: no plan protects the winter bees better."
-        + (isTie(second) ? " The next, " + answer.name(second) + ", protects them as well." : "");
+    return answer.advice().second().isEmpty()
+        ? "Do nothing for now: something rules out every other plan."
+        : "Do nothing for now: no plan that nothing rules out does the colony any better.";
   }
 
-  /** Whether two plans harm winter bees alike within what can be seen. */
-  private boolean isTie(int other) {
-    return Math.abs(median(other, Ranking.HARM) - median(chosen, Ranking.HARM)) < Ranking.STEP;
-  }
-
-  private String decider(int other) {
-    double weakened =
-        median(other, Outcome.WEAKENED_AT_MIDWINTER)
-            - median(chosen, Outcome.WEAKENED_AT_MIDWINTER);
-    return weakened > Ranking.STEP ? "fewer weakened bees at midwinter" : "fewer mites at the end";
+  private Optional<By> behind(int place) {
+    return answer.advice().behind().get(place);
   }
 
   private double median(int place, Outcome outcome) {
-    return answer.result(place).outcomes().median(outcome);
+    return answer.median(place, outcome);
   }
 
   /** How sure, against the next plan and doing nothing, and what else must be known. */
   List<String> items() {
     List<String> items = new ArrayList<>();
-    answer.advice().second().ifPresent(second -> items.add(against(second)));
     int nothing = answer.nothing();
-    boolean told = answer.advice().second().filter(second -> second == nothing).isPresent();
-    if (chosen != nothing && !told) {
-      items.add(against(nothing));
+    List<Integer> others = new ArrayList<>();
+    answer.advice().second().ifPresent(others::add);
+    if (chosen != nothing && !others.contains(nothing)) {
+      others.add(nothing);
     }
+    Map<Against, List<String>> against = new LinkedHashMap<>();
+    for (int other : others) {
+      against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
+    }
+    against.forEach((words, names) -> items.add(words.sentence(names)));
     ruledOut(items);
-    left(items);
-    lost(items);
+    items.addAll(new OutlookWords(answer).items());
     return items;
   }
 
-  private String against(int other) {
+  private Against against(int other) {
+    By by = behind(other).orElse(By.MITES_LEFT);
+    return switch (by) {
+      case LOSSES -> lost(other);
+      case HARM_TO_BROOD -> harm(other);
+      case WEAKENED_BEES -> weakened(other);
+      case MITES_LEFT ->
+          isAsGood(other)
+              ? new Against(
+                  "As good as ",
+                  " for the winter bees: the difference is too small to be seen in a hive.")
+              : harm(other);
+    };
+  }
+
+  private Against lost(int other) {
+    return new Against(
+        "Better than ",
+        ": the colony is lost "
+            + Figures.runs(answer.chosen().outcomes().mean(Outcome.LOST))
+            + ", not "
+            + Figures.runs(answer.result(other).outcomes().mean(Outcome.LOST))
+            + ".");
+  }
+
+  private Against weakened(int other) {
+    return new Against(
+        "Better than ",
+        ": "
+            + Figures.percent(answer.chosen(), Outcome.WEAKENED_AT_MIDWINTER)
+            + " of the bees are weakened at midwinter, not "
+            + Figures.percent(answer.result(other), Outcome.WEAKENED_AT_MIDWINTER)
+            + ".");
+  }
+
+  private Against harm(int other) {
     double better = comparison.betterIn(chosen, other);
     double[] fewer =
         Figures.difference(
             answer.chosen().outcomes().of(Ranking.HARM),
             answer.result(other).outcomes().of(Ranking.HARM));
-    for (int i = 0; i < fewer.length; i++) {
-      fewer[i] *= 100;
-    }
-    String difference =
-        ": "
-            + Figures.said(fewer)
-            + " percentage points less of the "
+    return new Against(
+        better < HARDLY ? "Hardly to be told from " : "Better than ",
+        " "
+            + Figures.runs(better)
+            + ": "
+            + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
+            + " % of the "
             + harmed(comparison)
-            + " parasitised";
-    if (isTie(other)) {
-      return "As good as " + answer.name(other) + " for the winter bees" + difference + ".";
-    }
-    return (better < HARDLY ? "Hardly to be told from " : "Better than ")
-        + answer.name(other)
-        + " "
-        + Figures.runs(better)
-        + difference
-        + ".";
+            + " parasitised, not "
+            + Figures.plain(PERCENT * median(other, Ranking.HARM))
+            + " % ("
+            + points(PERCENT * fewer[0], PERCENT * fewer[2])
+            + ").");
   }
 
-  /** Plans that would harm winter bees less if nothing ruled them out. */
-  private void ruledOut(List<String> items) {
+  /** How the chosen plan compares with others: what is said before and after their names. */
+  private record Against(String before, String after) {
+    String sentence(List<String> names) {
+      return before + DateWords.joined(names) + after;
+    }
+  }
+
+  /** The range of 8 in 10 of a difference, without a sign. */
+  private static String points(double low, double high) {
+    String most = Figures.plain(high);
+    return low < 0 && !Figures.plain(low).equals("0")
+        ? "from " + Figures.plain(-low) + " points more to " + most + " points less"
+        : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
+  }
+
+  /** Plans that would come first if nothing ruled them out, with what puts them first. */
+  private Map<Integer, By> ruledOutButBetter() {
+    Map<Integer, By> better = new LinkedHashMap<>();
     for (int place : comparison.ranking()) {
-      if (place == chosen) {
-        return;
+      if (!answer.advice().ruledOut().get(place).isEmpty()) {
+        answer.advice().wouldLeadBy(place).ifPresent(by -> better.put(place, by));
       }
-      List<String> reasons = answer.advice().ruledOut().get(place);
-      items.add(
-          PlanWords.capital(answer.name(place))
-              + " would protect the winter bees better, but is ruled out: "
-              + DateWords.said(String.join("; ", reasons))
-              + ".");
     }
+    return better;
   }
 
-  private void left(List<String> items) {
-    PlanResult result = answer.chosen();
-    if (comparison.tells(Outcome.MITES_AT_MIDWINTER)) {
-      items.add(
-          "Mites left are another matter: it leaves about "
-              + Figures.said(result, Outcome.MITES_AT_MIDWINTER)
-              + " at midwinter; doing nothing "
-              + Figures.said(answer.result(answer.nothing()), Outcome.MITES_AT_MIDWINTER)
-              + ".");
-    }
-    double limit = limit(answer.scenario());
-    List<LocalDate> dates = comparison.dates().countDates();
-    Outcome last = PlanTables.COUNTS.get(dates.size() - 1);
-    double mites = result.outcomes().median(last);
-    if (mites > limit) {
-      items.add(
-          "Not enough for the next season: on "
-              + DateWords.day(dates.get(dates.size() - 1))
-              + " there are about "
-              + Figures.said(result, last)
-              + " mites on 100 bees, above the limit of "
-              + Figures.plain(limit)
-              + ". Plan a further treatment before then.");
-    }
+  private void ruledOut(List<String> items) {
+    record Why(By by, String reasons) {}
+    Map<Why, List<String>> plans = new LinkedHashMap<>();
+    ruledOutButBetter()
+        .forEach(
+            (place, by) -> {
+              String reasons = String.join("; ", answer.advice().ruledOut().get(place));
+              plans
+                  .computeIfAbsent(new Why(by, DateWords.said(reasons)), why -> new ArrayList<>())
+                  .add(answer.name(place));
+            });
+    plans.forEach(
+        (why, names) ->
+            items.add(
+                DateWords.joined(names)
+                    + " would "
+                    + gain(why.by)
+                    + (names.size() == 1 ? ", but is" : ", but are")
+                    + " ruled out ("
+                    + why.reasons
+                    + ")."));
   }
 
-  /** The limit to act, of the user or the usual one (mites per 100 bees). */
-  static double limit(Scenario scenario) {
-    return scenario
-        .threshold()
-        .map(threshold -> threshold.mitesPer100Bees())
-        .orElse(scenario.parameters().value(ParameterId.THRESHOLD_USUAL));
-  }
-
-  private void lost(List<String> items) {
-    double share = answer.chosen().outcomes().mean(Outcome.LOST);
-    if (share >= LOSS_TOLD) {
-      items.add(
-          "The colony is lost "
-              + Figures.runs(share)
-              + " even so; under doing nothing "
-              + Figures.runs(answer.result(answer.nothing()).outcomes().mean(Outcome.LOST))
-              + ".");
-    }
+  private static String gain(By by) {
+    return switch (by) {
+      case LOSSES -> "keep more colonies alive";
+      case HARM_TO_BROOD -> "protect the winter bees better";
+      case WEAKENED_BEES -> "leave fewer weakened bees";
+      case MITES_LEFT -> "leave fewer mites";
+    };
   }
 }

@@ -72,8 +72,9 @@ final class PlanReader {
       Optional<Written<String>> name = plan.value("name", text -> newName(text, written));
       List<WrittenStep> steps =
           plan.maps("steps").stream().flatMap(step -> step(step).stream()).toList();
+      Optional<Written<LocalDate>> supers = plan.value("supers-until", Quantities::date);
       plan.done();
-      name.ifPresent(given -> written.add(new WrittenPlan(given, steps)));
+      name.ifPresent(given -> written.add(new WrittenPlan(given, steps, supers)));
     }
     return written;
   }

@@ -27,7 +27,7 @@ class ShippedScenariosTest {
     Scenario scenario = ScenarioReader.read(file).orThrow();
     assertEquals(Plan.DO_NOTHING, scenario.plans().get(0).name());
     int plans = scenario.plans().size() - 1;
-    assertTrue(plans >= 2 && plans <= 4, plans + " plans");
+    assertTrue(plans >= 2 && plans <= 5, plans + " plans");
   }
 
   @ParameterizedTest

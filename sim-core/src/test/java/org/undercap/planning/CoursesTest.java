@@ -2,14 +2,16 @@ package org.undercap.planning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.undercap.treatment.Courses;
 import org.undercap.treatment.PlanStep;
 
-class ScheduleRulesTest {
+class CoursesTest {
   private static List<PlanStep> course(String method, int day) {
     return Facts.method(method)
         .usual()
@@ -30,40 +32,40 @@ class ScheduleRulesTest {
   void aUsualCourseIsOneCourse() {
     List<PlanStep> gel = course("thymol-gel", 0);
     assertEquals(2, gel.size());
-    assertEquals(1, ScheduleRules.courses(gel).size());
-    assertFalse(ScheduleRules.repeatsTooSoon(gel));
-    assertFalse(ScheduleRules.overlaps(gel));
+    assertEquals(1, Courses.of(gel).size());
+    assertEquals(List.of(), Courses.unusual(gel));
+    assertFalse(Courses.closerThan(gel, 0));
   }
 
   @Test
   void measuresAreNoCourses() {
     PlanStep removal = new PlanStep.BroodRemoval(Facts.START, 1);
-    assertEquals(List.of(), ScheduleRules.courses(List.of(removal)));
-    assertEquals(0, ScheduleRules.coursesOfOneClass(List.of(removal)));
+    assertEquals(List.of(), Courses.of(List.of(removal)));
+    assertEquals(0, Courses.coursesOfOneClass(List.of(removal)));
   }
 
   @Test
   void aSecondCourseMustNotBeginWhileTheFirstActs() {
     // two trays 14 days apart, the second acts for 28 days: up to day 41
-    assertTrue(
-        ScheduleRules.repeatsTooSoon(all(course("thymol-gel", 0), course("thymol-gel", 41))));
-    assertFalse(
-        ScheduleRules.repeatsTooSoon(all(course("thymol-gel", 0), course("thymol-gel", 42))));
+    assertNotEquals(
+        List.of(), Courses.unusual(all(course("thymol-gel", 0), course("thymol-gel", 41))));
+    assertEquals(
+        List.of(), Courses.unusual(all(course("thymol-gel", 0), course("thymol-gel", 42))));
   }
 
   @Test
   void moreApplicationsInARowThanUsualAreTooMany() {
-    assertTrue(
-        ScheduleRules.repeatsTooSoon(all(course("thymol-gel", 0), course("thymol-gel", 28))));
+    assertNotEquals(
+        List.of(), Courses.unusual(all(course("thymol-gel", 0), course("thymol-gel", 28))));
   }
 
   @Test
   void stripsAndDribbleAreForOneCourseASeason() {
     for (String once : List.of("amitraz-strips", "pyrethroid-strips", "oxalic-dribble")) {
-      assertTrue(ScheduleRules.repeatsTooSoon(all(course(once, 0), course(once, 100))), once);
+      assertNotEquals(List.of(), Courses.unusual(all(course(once, 0), course(once, 100))), once);
     }
-    assertFalse(
-        ScheduleRules.repeatsTooSoon(all(course("formic-pads", 0), course("formic-pads", 100))));
+    assertEquals(
+        List.of(), Courses.unusual(all(course("formic-pads", 0), course("formic-pads", 100))));
   }
 
   @Test
@@ -74,28 +76,28 @@ class ScheduleRulesTest {
             .withBrood()
             .of(Facts.method("oxalic-sublimation"), Facts.START);
     assertEquals(4, vapours.size());
-    assertFalse(ScheduleRules.repeatsTooSoon(vapours));
-    assertEquals(1, ScheduleRules.coursesOfOneClass(vapours));
+    assertEquals(List.of(), Courses.unusual(vapours));
+    assertEquals(1, Courses.coursesOfOneClass(vapours));
   }
 
   @Test
   void twoMethodsAtOnceOverlap() {
     // pads act for seven days
-    assertTrue(ScheduleRules.overlaps(all(course("formic-pads", 0), course("thymol-gel", 6))));
-    assertFalse(ScheduleRules.overlaps(all(course("formic-pads", 0), course("thymol-gel", 7))));
+    assertTrue(Courses.closerThan(all(course("formic-pads", 0), course("thymol-gel", 6)), 0));
+    assertFalse(Courses.closerThan(all(course("formic-pads", 0), course("thymol-gel", 7)), 0));
   }
 
   @Test
   void methodsOfOneClassCountTogether() {
     List<PlanStep> steps =
         all(course("thymol-gel", 0), course("thymol-wafer", 60), course("oxalic-dribble", 130));
-    assertEquals(2, ScheduleRules.coursesOfOneClass(steps));
+    assertEquals(2, Courses.coursesOfOneClass(steps));
   }
 
   @Test
   void orderOfTheStepsDoesNotMatter() {
     List<PlanStep> steps = all(course("thymol-gel", 41), course("thymol-gel", 0));
-    assertTrue(ScheduleRules.repeatsTooSoon(steps));
-    assertTrue(ScheduleRules.overlaps(steps));
+    assertNotEquals(List.of(), Courses.unusual(steps));
+    assertTrue(Courses.closerThan(steps, 0));
   }
 }

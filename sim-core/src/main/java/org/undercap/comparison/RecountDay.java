@@ -1,0 +1,52 @@
+package org.undercap.comparison;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.undercap.parameter.ParameterId;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
+
+/** When to count again after the treatments of a plan. */
+public final class RecountDay {
+  private RecountDay() {}
+
+  /**
+   * Some days after the last of the treatments that follow each other without a long gap
+   * (parameters {@code advice.recheckDays} and {@code advice.courseGap}).
+   *
+   * @param plan the plan
+   * @param scenario its scenario
+   * @return the day; empty if the plan has no treatment, or the day lies outside the run
+   */
+  public static Optional<LocalDate> of(Plan plan, Scenario scenario) {
+    List<PlanStep> applications =
+        plan.steps().stream()
+            .filter(step -> step instanceof PlanStep.Application)
+            .sorted(Comparator.comparing(PlanStep::date))
+            .toList();
+    if (applications.isEmpty()) {
+      return Optional.empty();
+    }
+    int gap = (int) scenario.parameters().value(ParameterId.ADVICE_COURSE_GAP);
+    LocalDate end = applications.get(0).until();
+    for (PlanStep step : applications) {
+      if (!step.date().isAfter(end.plusDays(gap))) {
+        end = step.until().isAfter(end) ? step.until() : end;
+      }
+    }
+    LocalDate day =
+        end.plusDays((long) scenario.parameters().value(ParameterId.ADVICE_RECHECK_DAYS));
+    return Optional.of(day)
+        .filter(d -> !d.isAfter(scenario.end()) && !d.isBefore(scenario.start()));
+  }
+
+  static List<LocalDate> all(Scenario scenario) {
+    return scenario.plans().stream()
+        .flatMap(plan -> of(plan, scenario).stream())
+        .distinct()
+        .toList();
+  }
+}
