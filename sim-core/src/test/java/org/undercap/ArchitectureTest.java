@@ -50,6 +50,7 @@ class ArchitectureTest {
           "evidence",
           "batch",
           "resistance",
+          "lesson",
           "scenario.io");
 
   private static final Set<String> STRICT_MATH =

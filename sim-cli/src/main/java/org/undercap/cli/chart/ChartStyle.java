@@ -23,6 +23,9 @@ public record ChartStyle(
   public static final ChartStyle SLIDE =
       new ChartStyle("slide", 960, 540, 540, 18, 24, 3.4, 2, 144);
 
+  /** A frame of a moving picture, small enough to be sent by mail. */
+  public static final ChartStyle FILM = new ChartStyle("film", 560, 320, 320, 12, 14, 2, 1, 84);
+
   /** Letters below this size cannot be read on paper (points). */
   private static final double SMALLEST_TEXT = 10;
 

@@ -13,6 +13,9 @@ final class Palette {
   static final Color GREEN = new Color(0x009E73);
   static final Color PURPLE = new Color(0xCC79A7);
 
+  /** For filled areas with a dark edge only. */
+  static final Color ORANGE = new Color(0xE69F00);
+
   /** Sky (56B4E9) mixed with white, for areas. */
   static final Color LIGHT_SKY = new Color(0xD5ECFA);
 

@@ -3,7 +3,6 @@ package org.undercap.cli.chart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,26 +21,7 @@ class ChartLayoutTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("charts")
   void wordsLieOnThePageAndApart(String name, Chart chart) {
-    List<String> faults = new ArrayList<>();
-    for (ChartPage page : chart.pages()) {
-      Rectangle2D sheet = new Rectangle2D.Double(0, 0, page.width(), page.height());
-      List<TextSpy.Written> texts = TextSpy.textsOf(page);
-      for (int i = 0; i < texts.size(); i++) {
-        TextSpy.Written text = texts.get(i);
-        if (!sheet.contains(text.box())) {
-          faults.add("outside: " + text);
-        }
-        if (text.size() < 10) {
-          faults.add("too small: " + text);
-        }
-        for (TextSpy.Written other : texts.subList(i + 1, texts.size())) {
-          if (text.box().intersects(other.box())) {
-            faults.add("overlap: " + text + " and " + other);
-          }
-        }
-      }
-    }
-    assertEquals(List.of(), faults);
+    assertEquals(List.of(), LayoutFaults.of(chart));
   }
 
   @ParameterizedTest(name = "{0}")

@@ -1,0 +1,50 @@
+package org.undercap.cli.chart;
+
+import java.util.List;
+
+/**
+ * Bars in rows, each row with its head on the left and its value on the right.
+ *
+ * @param title words above the plot, may be empty
+ * @param unit what the values are, with the unit
+ * @param rows heads and values of the rows, the first on top
+ * @param bars bars, drawn in this order
+ */
+public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars) implements Plot {
+  /**
+   * Copies the lists.
+   *
+   * @param title words above the plot
+   * @param unit what the values are
+   * @param rows at least one
+   * @param bars bars
+   * @throws IllegalArgumentException if there is no row
+   */
+  public BarPlot {
+    rows = List.copyOf(rows);
+    bars = List.copyOf(bars);
+    if (rows.isEmpty()) {
+      throw new IllegalArgumentException("bars need at least one row");
+    }
+  }
+
+  /**
+   * A row.
+   *
+   * @param head what it shows
+   * @param value written behind the bars, may be empty
+   */
+  public record Row(String head, String value) {}
+
+  /**
+   * A bar.
+   *
+   * @param row number of its row, from 0
+   * @param words what it shows, for the key; empty if it needs no key
+   * @param fill how it is filled
+   * @param from where it begins
+   * @param to where it ends
+   * @param slim whether it is drawn narrower, to lie within another one
+   */
+  public record Bar(int row, String words, Fill fill, double from, double to, boolean slim) {}
+}

@@ -1,0 +1,217 @@
+package org.undercap.cli.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A plot of bars in its place. */
+final class BarPlotBox implements PlotBox {
+  private static final double GAP = 5;
+  private static final double TICK = 4;
+
+  /** Part of a row that a bar fills. */
+  private static final double FULL = 0.7;
+
+  private static final double SLIM = 0.36;
+
+  /** Most of the width that heads of rows take (fraction). */
+  private static final double HEADS = 0.4;
+
+  /** Most of the width that values take (fraction). */
+  private static final double VALUES = 0.35;
+
+  private final BarPlot plot;
+  private final ChartStyle style;
+  private final Letters letters;
+  private final Scale scale;
+  private final PlotHead head;
+  private final boolean withHeads;
+  private final List<List<String>> heads;
+  private final List<Integer> lines;
+  private final List<List<String>> values;
+  private Rectangle2D area = new Rectangle2D.Double();
+  private Rectangle2D box = new Rectangle2D.Double();
+  private double leastHead;
+
+  BarPlotBox(
+      BarPlot plot,
+      ChartStyle style,
+      Letters letters,
+      Scale scale,
+      double width,
+      boolean withHeads,
+      List<Integer> lines) {
+    this.plot = plot;
+    this.style = style;
+    this.letters = letters;
+    this.scale = scale;
+    this.withHeads = withHeads;
+    this.lines = List.copyOf(lines);
+    head = new PlotHead(letters, plot, width - (withHeads ? headRoom(plot, letters, width) : 0));
+    heads =
+        plot.rows().stream().map(row -> letters.text().wrap(row.head(), width * HEADS)).toList();
+    values =
+        plot.rows().stream().map(row -> letters.text().wrap(row.value(), width * VALUES)).toList();
+  }
+
+  /** Room that the heads of the rows take beside a plot of this width (points). */
+  static double headRoom(BarPlot plot, Letters letters, double width) {
+    double widest = 0;
+    for (BarPlot.Row row : plot.rows()) {
+      List<String> lines = letters.text().wrap(row.head(), width * HEADS);
+      widest = Math.max(widest, letters.text().width(lines));
+    }
+    return widest + GAP;
+  }
+
+  /** How many lines of text each row needs, by its head and its value. */
+  static List<Integer> lines(BarPlot plot, Letters letters, double width) {
+    List<Integer> lines = new ArrayList<>();
+    for (BarPlot.Row row : plot.rows()) {
+      int head = letters.text().wrap(row.head(), width * HEADS).size();
+      lines.add(Math.max(head, letters.text().wrap(row.value(), width * VALUES).size()));
+    }
+    return lines;
+  }
+
+  @Override
+  public double headRoom() {
+    return Math.max(leastHead, head.height());
+  }
+
+  @Override
+  public double sideRoom() {
+    return 0;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom) {
+    leastHead = headRoom;
+  }
+
+  private double valueRoom() {
+    return values.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP;
+  }
+
+  private double rowHeight(int row) {
+    return Math.max(1.5, lines.get(row) + 0.3) * letters.text().lineHeight();
+  }
+
+  private double rowsHeight() {
+    double sum = 0;
+    for (int row = 0; row < plot.rows().size(); row++) {
+      sum += rowHeight(row);
+    }
+    return sum;
+  }
+
+  private double bottomRoom() {
+    return TICK + letters.text().lineHeight();
+  }
+
+  @Override
+  public double leastHeight() {
+    return headRoom() + rowsHeight() + bottomRoom();
+  }
+
+  @Override
+  public void place(Rectangle2D where) {
+    area = where;
+    double left =
+        where.getX()
+            + (withHeads
+                ? heads.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP
+                : 0);
+    double right = where.getMaxX() - valueRoom();
+    double top = where.getY() + headRoom();
+    double height = where.getMaxY() - bottomRoom() - top;
+    box = new Rectangle2D.Double(left, top, right - left, height);
+  }
+
+  @Override
+  public boolean allLabelled() {
+    return true;
+  }
+
+  @Override
+  public List<SampleRow.Item> key(boolean lines) {
+    List<SampleRow.Item> items = new ArrayList<>();
+    for (BarPlot.Bar bar : plot.bars()) {
+      SampleRow.Item item = new SampleRow.FillItem(bar.words(), bar.fill(), false, false);
+      if (!bar.words().isEmpty() && !items.contains(item)) {
+        items.add(item);
+      }
+    }
+    return items;
+  }
+
+  private double x(double value) {
+    return box.getX() + box.getWidth() * value / scale.top();
+  }
+
+  private double rowTop(int row) {
+    double stretch = box.getHeight() / rowsHeight();
+    double top = box.getY();
+    for (int i = 0; i < row; i++) {
+      top += rowHeight(i) * stretch;
+    }
+    return top;
+  }
+
+  @Override
+  public void draw(Graphics2D g, boolean keyed) {
+    head.draw(g, box.getX(), area.getY());
+    axis(g);
+    double stretch = box.getHeight() / rowsHeight();
+    for (BarPlot.Bar bar : plot.bars()) {
+      double height = rowHeight(bar.row()) * stretch;
+      double thick =
+          Math.min(height * FULL, 2.6 * style.textSize()) * (bar.slim() ? SLIM / FULL : 1);
+      double top = rowTop(bar.row()) + (height - thick) / 2;
+      double left = x(bar.from());
+      double width = x(bar.to()) - left;
+      if (width > 0) {
+        bar.fill().paint(g, new Rectangle2D.Double(left, top, width, thick));
+      }
+    }
+    g.setColor(Palette.BLACK);
+    g.setStroke(new BasicStroke(0.75f));
+    g.draw(new Line2D.Double(box.getX(), box.getY(), box.getX(), box.getMaxY()));
+    for (int row = 0; row < plot.rows().size(); row++) {
+      double middle = rowTop(row) + rowHeight(row) * stretch / 2;
+      if (withHeads) {
+        centred(g, heads.get(row), area.getX(), middle);
+      }
+      centred(g, values.get(row), box.getMaxX() + GAP, middle);
+    }
+  }
+
+  private void centred(Graphics2D g, List<String> lines, double left, double middle) {
+    double top = middle - lines.size() * letters.text().lineHeight() / 2;
+    PlotBox.write(g, letters.text(), lines, Palette.BLACK, left, top);
+  }
+
+  private void axis(Graphics2D g) {
+    g.setFont(letters.text().font());
+    g.setStroke(new BasicStroke(0.5f));
+    double base = box.getMaxY() + TICK + letters.text().ascent();
+    double free = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i * scale.step() <= scale.top() * (1 + 1e-9); i++) {
+      double value = i * scale.step();
+      g.setColor(Palette.LIGHT_GREY);
+      g.draw(new Line2D.Double(x(value), box.getY(), x(value), box.getMaxY()));
+      String words = scale.label(value);
+      double half = letters.text().width(words) / 2;
+      double left = Math.max(area.getX() - GAP, x(value) - half);
+      left = Math.min(left, area.getMaxX() - 2 * half);
+      if (left > free) {
+        g.setColor(Palette.BLACK);
+        g.drawString(words, (float) left, (float) base);
+        free = left + 2 * half + GAP;
+      }
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package org.undercap.cli.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A map of cells in its place. */
+final class MapPlotBox implements PlotBox {
+  private static final double GAP = 5;
+
+  /** Most of the width that heads of rows take (fraction). */
+  private static final double HEADS = 0.3;
+
+  private final MapPlot plot;
+  private final ChartStyle style;
+  private final Letters letters;
+  private final PlotHead head;
+  private final List<List<String>> rowHeads;
+  private final List<List<String>> columnHeads;
+  private final double left;
+  private final List<String> across;
+  private Rectangle2D area = new Rectangle2D.Double();
+  private Rectangle2D box = new Rectangle2D.Double();
+
+  MapPlotBox(MapPlot plot, ChartStyle style, Letters letters, double width) {
+    this.plot = plot;
+    this.style = style;
+    this.letters = letters;
+    head = new PlotHead(letters, plot, width);
+    rowHeads = plot.rows().stream().map(r -> letters.text().wrap(r, width * HEADS)).toList();
+    left = rowHeads.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP;
+    double column = (width - left) / plot.columns().size();
+    columnHeads = plot.columns().stream().map(c -> letters.text().wrap(c, column - 2)).toList();
+    across = letters.text().wrap(plot.across(), width - left);
+  }
+
+  private double columnsHeight() {
+    int lines = columnHeads.stream().mapToInt(List::size).max().orElse(1);
+    return (lines + across.size()) * letters.text().lineHeight() + GAP;
+  }
+
+  private double rowHeight() {
+    int lines = rowHeads.stream().mapToInt(List::size).max().orElse(1);
+    return Math.max(1.6, lines + 0.3) * letters.text().lineHeight();
+  }
+
+  @Override
+  public double leastHeight() {
+    return head.height() + columnsHeight() + rowHeight() * plot.rows().size();
+  }
+
+  @Override
+  public double headRoom() {
+    return head.height();
+  }
+
+  @Override
+  public double sideRoom() {
+    return left;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom) {
+    // A map stands alone.
+  }
+
+  @Override
+  public void place(Rectangle2D where) {
+    area = where;
+    double top = where.getY() + head.height() + columnsHeight();
+    box =
+        new Rectangle2D.Double(
+            where.getX() + left, top, where.getWidth() - left - 1, where.getMaxY() - top - 1);
+  }
+
+  @Override
+  public boolean allLabelled() {
+    return true;
+  }
+
+  @Override
+  public List<SampleRow.Item> key(boolean lines) {
+    List<SampleRow.Item> items = new ArrayList<>();
+    for (MapPlot.Sample sample : plot.key()) {
+      items.add(
+          new SampleRow.FillItem(sample.words(), sample.fill(), sample.framed(), sample.struck()));
+    }
+    return items;
+  }
+
+  @Override
+  public void draw(Graphics2D g, boolean keyed) {
+    head.draw(g, area.getX(), area.getY());
+    double y = area.getY() + head.height();
+    y = PlotBox.write(g, letters.text(), across, Palette.DARK_GREY, box.getX(), y);
+    double width = box.getWidth() / plot.columns().size();
+    double height = box.getHeight() / plot.rows().size();
+    for (int column = 0; column < columnHeads.size(); column++) {
+      double middle = box.getX() + (column + 0.5) * width;
+      lines(g, columnHeads.get(column), middle, y);
+    }
+    for (int row = 0; row < rowHeads.size(); row++) {
+      double middle = box.getY() + (row + 0.5) * height;
+      List<String> words = rowHeads.get(row);
+      double top = middle - words.size() * letters.text().lineHeight() / 2;
+      PlotBox.write(g, letters.text(), words, Palette.BLACK, area.getX(), top);
+    }
+    for (MapPlot.Cell cell : plot.cells()) {
+      cell(g, cell, width, height);
+    }
+    for (MapPlot.Cell cell : plot.cells()) {
+      marks(g, place(cell, width, height), cell.framed(), false, style);
+    }
+  }
+
+  private Rectangle2D place(MapPlot.Cell cell, double width, double height) {
+    return new Rectangle2D.Double(
+        box.getX() + cell.column() * width, box.getY() + cell.row() * height, width, height);
+  }
+
+  private void lines(Graphics2D g, List<String> words, double middle, double top) {
+    double y = top;
+    for (String line : words) {
+      double start = middle - letters.text().width(line) / 2;
+      y = PlotBox.write(g, letters.text(), List.of(line), Palette.BLACK, start, y);
+    }
+  }
+
+  private void cell(Graphics2D g, MapPlot.Cell cell, double width, double height) {
+    Rectangle2D place = place(cell, width, height);
+    cell.fill().paint(g, place);
+    marks(g, place, false, cell.struck(), style);
+    double half = letters.text().width(cell.value()) / 2;
+    double top = place.getCenterY() - letters.text().lineHeight() / 2;
+    g.setColor(cell.fill().ground());
+    g.fill(
+        new Rectangle2D.Double(
+            place.getCenterX() - half - 1, top + 1, 2 * half + 2, letters.text().lineHeight() - 2));
+    PlotBox.write(
+        g, letters.text(), List.of(cell.value()), Palette.BLACK, place.getCenterX() - half, top);
+  }
+
+  /** A thick frame, and a stroke from corner to corner. */
+  static void marks(
+      Graphics2D g, Rectangle2D box, boolean framed, boolean struck, ChartStyle style) {
+    g.setColor(Palette.BLACK);
+    if (framed) {
+      g.setStroke(new BasicStroke((float) (1.4 * style.lineWidth())));
+      g.draw(box);
+    }
+    if (struck) {
+      g.setStroke(new BasicStroke((float) style.lineWidth() / 2));
+      g.draw(new Line2D.Double(box.getX(), box.getMaxY(), box.getMaxX(), box.getY()));
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package org.undercap.cli.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** One plot of a teaching chart in its place on the page. */
+interface PlotBox {
+  /** Smallest height that can be read, with heads and axes (points). */
+  double leastHeight();
+
+  /** Room above the plot for title, unit and marks (points). */
+  double headRoom();
+
+  /** Room left of the plot for numbers (points). */
+  double sideRoom();
+
+  /** Gives more room above and on the left, so that it stands in line with its neighbours. */
+  void align(double headRoom, double sideRoom);
+
+  /** Takes its place on the page. */
+  void place(Rectangle2D area);
+
+  /** Whether all lines carry their words; only after it was placed. */
+  boolean allLabelled();
+
+  /** What a key has to explain, besides what carries its words. */
+  List<SampleRow.Item> key(boolean lines);
+
+  /** Draws it; lines carry their words unless a key explains them. */
+  void draw(Graphics2D g, boolean keyed);
+
+  /** Draws lines of text below each other; returns where they end. */
+  static double write(
+      Graphics2D g, Lettering letters, List<String> lines, Color color, double left, double top) {
+    g.setFont(letters.font());
+    g.setColor(color);
+    double y = top;
+    for (String line : lines) {
+      g.drawString(line, (float) left, (float) (y + letters.ascent()));
+      y += letters.lineHeight();
+    }
+    return y;
+  }
+}

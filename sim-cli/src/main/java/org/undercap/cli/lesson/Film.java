@@ -1,0 +1,116 @@
+package org.undercap.cli.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.undercap.cli.chart.ChartPage;
+import org.undercap.cli.chart.ChartStyle;
+import org.undercap.cli.chart.ChartText;
+import org.undercap.cli.chart.FilmFrame;
+import org.undercap.cli.chart.GifWriter;
+import org.undercap.lesson.LessonPlace;
+import org.undercap.lesson.TreatmentFilm;
+
+/** The treatment day by day: a moving picture, and four days of it for print. */
+public final class Film {
+  /** How long a day is shown (hundredths of a second). */
+  private static final int SHOWN = 60;
+
+  /** Days of the print: before, on the day, when the cells open, when all are open. */
+  private static final List<Integer> PRINTED = List.of(-1, 1, 6, 13);
+
+  private static final double MITES_PER_DOT = 4;
+
+  private final TreatmentFilm film;
+  private final Speech speech;
+  private final String place;
+
+  /**
+   * Films a treatment.
+   *
+   * @param place where the colony stands
+   * @param speech how to speak
+   */
+  public Film(LessonPlace place, Speech speech) {
+    film = TreatmentFilm.of(place);
+    this.speech = speech;
+    this.place = speech.say("chart.subtitle", Map.of("place", speech.place(place.climate())));
+  }
+
+  /**
+   * Number of frames.
+   *
+   * @return days of the film
+   */
+  public int frames() {
+    return film.days().size();
+  }
+
+  /**
+   * The moving picture.
+   *
+   * @return a GIF file
+   */
+  public byte[] gif() {
+    List<ChartPage> pages = new ArrayList<>();
+    for (TreatmentFilm.Day day : film.days()) {
+      pages.add(picture(List.of(day), ChartStyle.FILM).pages().get(0));
+    }
+    return GifWriter.write(pages, SHOWN);
+  }
+
+  /**
+   * Four days for print.
+   *
+   * @param style size
+   * @return the picture
+   */
+  public FilmFrame still(ChartStyle style) {
+    List<TreatmentFilm.Day> days =
+        film.days().stream().filter(day -> PRINTED.contains(day.day())).toList();
+    return picture(days, style);
+  }
+
+  private FilmFrame picture(List<TreatmentFilm.Day> days, ChartStyle style) {
+    String dot = speech.say("film.dot", MITES_PER_DOT);
+    ChartText text =
+        new ChartText(
+            speech.say("book.film"),
+            place,
+            speech.say("film.finding"),
+            speech.say("film.limit"),
+            days.stream().map(this::words).reduce((a, b) -> a + " " + b).orElseThrow());
+    return new FilmFrame(
+        days.stream().map(this::still).toList(),
+        new FilmFrame.Captions(speech.say("film.cells"), dot),
+        text,
+        style);
+  }
+
+  private String words(TreatmentFilm.Day day) {
+    FilmFrame.Still still = still(day);
+    return still.moment() + ": " + still.onBees() + "; " + still.inCells() + ".";
+  }
+
+  private FilmFrame.Still still(TreatmentFilm.Day day) {
+    double inCells = day.inCells().stream().mapToDouble(mites -> mites).sum();
+    String killed = speech.say("film.killed", (double) Math.round(day.killed()));
+    return new FilmFrame.Still(
+        moment(day.day()) + (day.killed() >= 1 ? ", " + killed : ""),
+        speech.say("film.on-bees", Map.of("value", day.onBees(), "adults", day.adults())),
+        dots(day.onBees()),
+        speech.say("film.in-cells", inCells),
+        day.inCells().stream().map(Film::dots).toList());
+  }
+
+  private String moment(int day) {
+    if (day < 0) {
+      return day == -1 ? speech.say("film.before.one") : speech.say("film.before", -day);
+    }
+    return day == 0 ? speech.say("film.treated") : speech.say("film.after", day);
+  }
+
+  private static int dots(double mites) {
+    return (int) Math.round(mites / MITES_PER_DOT);
+  }
+}

@@ -1,0 +1,146 @@
+package org.undercap.lesson;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import org.undercap.lesson.LessonResult.Figures;
+import org.undercap.simulation.DailyTable;
+import org.undercap.treatment.PlanStep;
+
+/** Lessons about the brood of autumn. */
+final class AutumnLessons {
+  private static final String STRIPS = "amitraz-strips";
+
+  private AutumnLessons() {}
+
+  static LessonResult waiting(LessonPlace place) {
+    LocalDate first = place.on(Month.AUGUST, 1);
+    LocalDate latest = place.on(Month.OCTOBER, 10);
+    LocalDate midwinter = place.on(Month.JANUARY, 1).plusYears(1);
+    LessonRun season = LessonRun.of(place, place.on(Month.MARCH, 1), SetUps.number("season.mites"));
+    List<Double> days = new ArrayList<>();
+    List<Double> parasitised = new ArrayList<>();
+    List<Double> left = new ArrayList<>();
+    for (LocalDate start : first.datesUntil(latest.plusDays(1), Period.ofWeeks(1)).toList()) {
+      LessonCourse course = season.treat(STRIPS, start).until(midwinter);
+      days.add((double) start.toEpochDay());
+      parasitised.add(100 * course.parasitisedWinterBrood(place.climate()));
+      left.add(course.mites(midwinter));
+    }
+    int last = days.size() - 1;
+    Figures figures =
+        new Figures()
+            .put("harmFirst", parasitised.get(0) / 100)
+            .put("harmLast", parasitised.get(last) / 100)
+            .put("leftFirst", left.get(0))
+            .put("leftLast", left.get(last))
+            .put("first", first)
+            .put("latest", LocalDate.ofEpochDay(days.get(last).longValue()))
+            .put("midwinter", midwinter);
+    return figures.result(
+        place,
+        parasitised.get(last) > 1.3 * parasitised.get(0) && left.get(last) < left.get(0),
+        starts("harm-to-winter-bees", "percent-of-brood", "parasitised", days, parasitised),
+        starts("mites-left", "mites", "all-mites", days, left));
+  }
+
+  private static Panel starts(
+      String name, String unit, String line, List<Double> days, List<Double> values) {
+    return Panel.starts(unit).named(name).line(Series.of(line, days, values)).build();
+  }
+
+  static LessonResult lateSyrup(LessonPlace place) {
+    LocalDate from = place.on(Month.SEPTEMBER, 1);
+    LocalDate fedFrom = place.on(Month.SEPTEMBER, 20);
+    LocalDate fedUntil = place.on(Month.OCTOBER, 20);
+    LocalDate treated = place.on(Month.NOVEMBER, 10);
+    LocalDate last = place.on(Month.NOVEMBER, 30);
+    LessonRun colony =
+        LessonRun.of(place, from, SetUps.number("autumn.mites"))
+            .treat(TreatmentLessons.VAPOUR, treated);
+    LessonCourse plain = colony.until(last);
+    LessonCourse fed = colony.doing(new PlanStep.LateFeeding(fedFrom, fedUntil)).until(last);
+    LocalDate judged = treated.plusDays(4);
+    double killedPlain = plain.killed(treated, judged) / plain.mites(treated);
+    double killedFed = fed.killed(treated, judged) / fed.mites(treated);
+    return new Figures()
+        .put("broodPlain", plain.brood(treated))
+        .put("broodFed", fed.brood(treated))
+        .put("underPlain", 1 - plain.shareOnBees(treated))
+        .put("underFed", 1 - fed.shareOnBees(treated))
+        .put("killedPlain", killedPlain)
+        .put("killedFed", killedFed)
+        .put("fedFrom", fedFrom)
+        .put("fedUntil", fedUntil)
+        .put("treated", treated)
+        .result(
+            place,
+            fed.brood(treated) > 1.1 * plain.brood(treated)
+                && fed.shareOnBees(treated) < plain.shareOnBees(treated)
+                && killedFed < killedPlain,
+            syrupPanel("brood-cells", "cells", plain, fed, from, treated)
+                .span("syrup", fedFrom, fedUntil)
+                .build(),
+            hidden(plain, fed, from, treated).span("syrup", fedFrom, fedUntil).build());
+  }
+
+  private static Panel.Builder syrupPanel(
+      String name,
+      String unit,
+      LessonCourse plain,
+      LessonCourse fed,
+      LocalDate from,
+      LocalDate to) {
+    return Panel.dates(unit)
+        .named(name)
+        .line(plain.series("no-syrup", plain.table()::brood, from, to))
+        .line(fed.series("late-syrup", fed.table()::brood, from, to));
+  }
+
+  private static Panel.Builder hidden(
+      LessonCourse plain, LessonCourse fed, LocalDate from, LocalDate to) {
+    return Panel.dates("percent-of-mites")
+        .named("mites-under-cappings")
+        .line(plain.series("no-syrup", day -> under(plain.table(), day), from, to))
+        .line(fed.series("late-syrup", day -> under(fed.table(), day), from, to));
+  }
+
+  private static double under(DailyTable table, int day) {
+    return 100 * table.mitesInCells(day) / table.mites(day);
+  }
+
+  static LessonResult autumnRise(LessonPlace place) {
+    LocalDate from = place.on(Month.AUGUST, 1);
+    LocalDate to = place.on(Month.OCTOBER, 15);
+    LessonCourse course = LessonRun.of(place, from, SetUps.number("autumn.mites")).until(to);
+    DailyTable table = course.table();
+    Panel panel =
+        Panel.dates("percent-of-first-day")
+            .line(
+                course.series(
+                    "mites-per-100-bees",
+                    d -> 100 * table.mitesPer100Bees(d) / table.mitesPer100Bees(0),
+                    from,
+                    to))
+            .line(course.series("all-mites", d -> 100 * table.mites(d) / table.mites(0), from, to))
+            .line(
+                course.series("adult-bees", d -> 100 * table.adults(d) / table.adults(0), from, to))
+            .level("first-day", 100)
+            .build();
+    double mites = course.mites(to) / course.mites(from);
+    double per100 = course.per100(to) / course.per100(from);
+    return new Figures()
+        .put("mites", mites)
+        .put("bees", course.adults(to) / course.adults(from))
+        .put("per100", per100)
+        .put("per100First", course.per100(from))
+        .put("per100Last", course.per100(to))
+        .put("onBeesFirst", course.shareOnBees(from))
+        .put("onBeesLast", course.shareOnBees(to))
+        .put("from", from)
+        .put("to", to)
+        .result(place, per100 > 1.5 * mites, panel);
+  }
+}
