@@ -73,6 +73,11 @@ final class CommandWords {
         InputFiles.ofAll(inputs));
   }
 
+  /** The same, of the files that the words name. */
+  static Manifest manifest(CommandSpec spec) {
+    return manifest(spec, inputs(spec));
+  }
+
   /** The words that were given. */
   static List<String> of(CommandSpec spec) {
     return of(spec, List.of());

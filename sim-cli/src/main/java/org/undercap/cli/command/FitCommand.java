@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +29,6 @@ import org.undercap.cli.report.FitFiles;
 import org.undercap.cli.report.FitJson;
 import org.undercap.cli.report.FitPage;
 import org.undercap.cli.report.FitStudy;
-import org.undercap.cli.report.InputFiles;
 import org.undercap.cli.report.ReportText;
 import org.undercap.climate.Climate;
 import org.undercap.monitoring.Count;
@@ -40,7 +38,6 @@ import org.undercap.scenario.Plan;
 import org.undercap.scenario.Reading;
 import org.undercap.scenario.Scenario;
 import org.undercap.scenario.io.ObservationReader;
-import org.undercap.scenario.io.ScenarioReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -160,7 +157,8 @@ final class FitCommand implements Callable<Integer> {
     boolean toGrowth = growth != null || doubling != null;
     refuseMixtures(toGrowth);
     FitSettings settings = settings();
-    Optional<OutputFolder> folder = output.folder();
+    Optional<OutputFolder> folder =
+        output.folder().map(where -> where.with(CommandWords.manifest(spec)));
     folder.ifPresent(FitFiles::check);
     FitStudy study;
     try {
@@ -180,7 +178,7 @@ final class FitCommand implements Callable<Integer> {
     out.flush();
     folder.ifPresent(
         where -> {
-          new FitFiles(study, inputs(), ChartStyle.A4, output.svg()).write(where, err);
+          new FitFiles(study, ChartStyle.A4, output.svg()).write(where, err);
           Path fitted = where.path().resolve(FitFiles.PARAMETERS);
           err.print("next: undercap growth --parameters " + fitted + "\n");
         });
@@ -306,17 +304,5 @@ final class FitCommand implements Callable<Integer> {
           file + " has no counts that begin on or after its first day; give --counts=FILE");
     }
     return List.of(ObservedColony.of(scenario, done, later));
-  }
-
-  private Optional<InputFiles> inputs() {
-    List<Path> files = new ArrayList<>();
-    if (file != null) {
-      files.addAll(ScenarioReader.filesOf(file));
-    }
-    if (counts != null) {
-      files.add(counts);
-    }
-    parameters.file().ifPresent(files::add);
-    return files.isEmpty() ? Optional.empty() : Optional.of(InputFiles.of(files));
   }
 }

@@ -123,7 +123,8 @@ final class SensitivityCommand implements Callable<Integer> {
     }
     checkStrengths(scenario, axes);
     checkDates(scenario, plan, axes);
-    Optional<OutputFolder> folder = output.folder();
+    Optional<OutputFolder> folder =
+        output.folder().map(where -> where.with(CommandWords.manifest(spec)));
     folder.ifPresent(where -> SensitivityFiles.check(where, output.svg()));
     StartMites mites = Mites.of(scenario);
     SensitivityPage page = study(scenario, plan, mites, axes, outcome);

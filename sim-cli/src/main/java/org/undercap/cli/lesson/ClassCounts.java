@@ -94,7 +94,7 @@ public final class ClassCounts {
     StartMites mites = StartMites.of(scenario);
     CurveBands curves =
         new Ensemble(scenario, mites.belief(), settings)
-            .run(List.of(plan), done -> {})
+            .run(List.of(plan), List.of(), done -> {})
             .get(0)
             .bands();
     double[][] bands = {

@@ -10,7 +10,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.undercap.calibration.FittedParameter;
 import org.undercap.calibration.Foretold;
@@ -20,14 +19,13 @@ import org.undercap.cli.chart.ChartText;
 import org.undercap.cli.chart.FittedCountsChart;
 import org.undercap.cli.chart.FittedPanel;
 import org.undercap.cli.output.CsvOutput;
-import org.undercap.cli.output.JsonOutput;
 import org.undercap.cli.output.Numbers;
 import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.io.ParameterFile;
 
-/** The files of a fit: parameters for other commands, a report, charts, tables and a manifest. */
+/** The files of a fit: parameters for other commands, a report, charts and tables. */
 public final class FitFiles {
   /** The file that other commands take by the option for parameters. */
   public static final String PARAMETERS = "parameters.yaml";
@@ -36,11 +34,8 @@ public final class FitFiles {
   private static final String MARKDOWN = "fit.md";
   private static final String JSON = "fit.json";
   private static final String COUNTS = "counts.csv";
-  private static final String MANIFEST = "manifest.json";
-  private static final int MANIFEST_VERSION = 1;
 
   private final FitStudy study;
-  private final Optional<InputFiles> inputs;
   private final Map<String, Chart> charts = new LinkedHashMap<>();
   private final ChartFiles pictures;
 
@@ -48,13 +43,11 @@ public final class FitFiles {
    * The files of a fit.
    *
    * @param study what was found
-   * @param inputs the files that it was made from, if any
    * @param style paper or slide
    * @param svg whether to write charts as SVG too
    */
-  public FitFiles(FitStudy study, Optional<InputFiles> inputs, ChartStyle style, boolean svg) {
+  public FitFiles(FitStudy study, ChartStyle style, boolean svg) {
     this.study = study;
-    this.inputs = inputs;
     study.counts().ifPresent(counts -> addCharts(counts, style));
     pictures = new ChartFiles(svg);
     charts.forEach(pictures::add);
@@ -122,7 +115,6 @@ public final class FitFiles {
     List<String> names = new ArrayList<>(List.of(PARAMETERS, PAGE, MARKDOWN, JSON));
     names.addAll(pictures.names());
     study.counts().ifPresent(counts -> names.add(COUNTS));
-    names.add(MANIFEST);
     return names;
   }
 
@@ -133,7 +125,7 @@ public final class FitFiles {
    * @throws org.undercap.cli.output.UsageException if files are there that must stay
    */
   public static void check(OutputFolder folder) {
-    folder.prepare(List.of(PARAMETERS, PAGE, MARKDOWN, JSON, MANIFEST)).close();
+    folder.prepare(List.of(PARAMETERS, PAGE, MARKDOWN, JSON)).close();
   }
 
   /**
@@ -153,7 +145,6 @@ public final class FitFiles {
       if (study.counts().isPresent()) {
         files.text(COUNTS, this::counts);
       }
-      files.text(MANIFEST, out -> manifest(out, files.digestsFor(MANIFEST)));
       files.publish(err);
     }
   }
@@ -203,23 +194,5 @@ public final class FitFiles {
       boolean fitted = counts.lastFitted().map(last -> !f.date().isAfter(last)).orElse(true);
       csv.row(f.colony(), f.date(), f.kind(), f.found(), f.mean(), f.low(), f.high(), fitted);
     }
-  }
-
-  private void manifest(Writer out, Map<String, String> outputs) {
-    JsonOutput.write(
-        out,
-        "fit-manifest",
-        MANIFEST_VERSION,
-        json ->
-            json.text("name", study.name())
-                .number("seed", study.settings().seed())
-                .list(
-                    "inputs",
-                    inputs.map(InputFiles::files).orElse(List.of()),
-                    (entry, f) -> entry.text("file", f.name()).text("sha256", f.sha256()))
-                .list(
-                    "outputs",
-                    List.copyOf(outputs.entrySet()),
-                    (entry, f) -> entry.text("file", f.getKey()).text("sha256", f.getValue())));
   }
 }

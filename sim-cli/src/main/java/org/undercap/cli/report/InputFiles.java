@@ -20,13 +20,9 @@ public record InputFiles(List<InputFile> files) {
    * Copies the list.
    *
    * @param files the scenario file, then those that it names, then that of parameters
-   * @throws IllegalArgumentException if there is no file
    */
   public InputFiles {
     files = List.copyOf(files);
-    if (files.isEmpty()) {
-      throw new IllegalArgumentException("a scenario has at least one file");
-    }
   }
 
   /**
