@@ -43,10 +43,13 @@ class ArchitectureTest {
           "scenario",
           "calibration",
           "ensemble",
+          "study",
           "comparison",
           "advice",
           "planning",
           "evidence",
+          "batch",
+          "resistance",
           "lesson",
           "scenario.io");
 

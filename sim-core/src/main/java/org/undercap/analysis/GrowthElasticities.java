@@ -1,7 +1,6 @@
 package org.undercap.analysis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.undercap.model.ColonyLanes;
 import org.undercap.parameter.Domain;
@@ -22,7 +21,6 @@ import org.undercap.parameter.ParameterSet;
 public final class GrowthElasticities {
   private static final double DIFFERENCE = 1e-4;
   private static final double CLOSE_ENOUGH = 1e-14;
-  private static final int MOST_ROUNDS = 100_000;
 
   private GrowthElasticities() {}
 
@@ -49,9 +47,10 @@ public final class GrowthElasticities {
    */
   public static List<Elasticity> of(
       ColonyLanes colony, ParameterSet parameters, List<ParameterId> ids) {
-    double[][] matrix = MiteDayMatrix.of(colony, parameters).rows();
-    double[] stable = dominant(matrix);
-    double[] values = dominant(transposed(matrix));
+    MiteDayMatrix day = MiteDayMatrix.of(colony, parameters);
+    double[][] matrix = day.rows();
+    double[] stable = day.stableMites();
+    double[] values = day.reproductiveValues();
     double lambda = product(values, matrix, stable) / dot(values, stable);
     double rate = StrictMath.log(lambda);
     if (!(Math.abs(rate) > CLOSE_ENOUGH)) {
@@ -77,40 +76,6 @@ public final class GrowthElasticities {
           id.id() + " is " + value + "; an elasticity needs a value inside its domain, above 0");
     }
     return DIFFERENCE * room;
-  }
-
-  /** The dominant eigenvector of a matrix without negative entries, by repeated multiplication. */
-  private static double[] dominant(double[][] matrix) {
-    int n = matrix.length;
-    double[] vector = new double[n];
-    Arrays.fill(vector, 1.0 / n);
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      double[] next = times(matrix, vector);
-      double sum = 0;
-      for (double x : next) {
-        sum += x;
-      }
-      double change = 0;
-      for (int i = 0; i < n; i++) {
-        next[i] /= sum;
-        change = Math.max(change, Math.abs(next[i] - vector[i]));
-      }
-      vector = next;
-      if (change < CLOSE_ENOUGH) {
-        break;
-      }
-    }
-    return vector;
-  }
-
-  private static double[][] transposed(double[][] matrix) {
-    double[][] t = new double[matrix.length][matrix.length];
-    for (int i = 0; i < matrix.length; i++) {
-      for (int j = 0; j < matrix.length; j++) {
-        t[j][i] = matrix[i][j];
-      }
-    }
-    return t;
   }
 
   private static double[] times(double[][] matrix, double[] vector) {

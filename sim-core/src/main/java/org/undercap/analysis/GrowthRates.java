@@ -3,8 +3,10 @@ package org.undercap.analysis;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.temporal.ChronoUnit;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.undercap.climate.Climate;
 import org.undercap.climate.Hemisphere;
@@ -60,14 +62,53 @@ public final class GrowthRates {
    * @throws IllegalStateException if the mites kill a colony before autumn
    */
   public static List<SeasonGrowth> overSeason(Climate climate, List<ParameterSet> parameters) {
-    SeasonGrowth[] growth = new SeasonGrowth[parameters.size()];
+    List<SeasonGrowth> growth = new ArrayList<>();
+    for (Optional<SeasonGrowth> one : side(climate, parameters)) {
+      growth.add(
+          one.orElseThrow(
+              () ->
+                  new IllegalStateException(
+                      "the mites kill the colony in climate "
+                          + climate.id()
+                          + " before autumn, or die out; there is no growth rate with these"
+                          + " parameters")));
+    }
+    return List.copyOf(growth);
+  }
+
+  /**
+   * Growth with several sets of parameters, some of which may be such that bees or mites cannot
+   * live.
+   *
+   * @param climate place; its usual weather is used
+   * @param parameters sets of values
+   * @return growth over the season, one a set, in their order; empty where the mites kill the
+   *     colony before autumn or die out, or where no healthy colony lives
+   */
+  public static List<Optional<SeasonGrowth>> whereTheyLive(
+      Climate climate, List<ParameterSet> parameters) {
+    try {
+      return side(climate, parameters);
+    } catch (IllegalArgumentException e) {
+      if (parameters.size() == 1) {
+        return List.of(Optional.empty());
+      }
+    }
+    List<Optional<SeasonGrowth>> one = new ArrayList<>();
+    parameters.forEach(set -> one.addAll(whereTheyLive(climate, List.of(set))));
+    return one;
+  }
+
+  private static List<Optional<SeasonGrowth>> side(Climate climate, List<ParameterSet> parameters) {
+    List<Optional<SeasonGrowth>> growth =
+        new ArrayList<>(Collections.nCopies(parameters.size(), Optional.empty()));
     for (List<Integer> group : SideBySide.groups(parameters, LANES)) {
       double[][] mites = run(climate, group.stream().map(parameters::get).toList());
       for (int lane = 0; lane < group.size(); lane++) {
-        growth[group.get(lane)] = growth(mites[lane], climate);
+        growth.set(group.get(lane), growth(mites[lane]));
       }
     }
-    return List.copyOf(Arrays.asList(growth));
+    return growth;
   }
 
   /** All mites by colony and day. */
@@ -94,19 +135,16 @@ public final class GrowthRates {
     return mites;
   }
 
-  private static SeasonGrowth growth(double[] mites, Climate climate) {
+  private static Optional<SeasonGrowth> growth(double[] mites) {
     if (!(mites[AUTUMN] > 0)) {
-      throw new IllegalStateException(
-          "the mites kill the colony in climate "
-              + climate.id()
-              + " before autumn, or die out; there is no growth rate with these parameters");
+      return Optional.empty();
     }
     SimpleRegression line = new SimpleRegression();
     for (int day = FIRST; day <= LAST; day++) {
       line.addData(day, StrictMath.log(mites[day]));
     }
-    return new SeasonGrowth(
-        line.getSlope(), mites[LAST] / mites[FIRST], mites[AUTUMN] / START_MITES);
+    return Optional.of(
+        new SeasonGrowth(line.getSlope(), mites[LAST] / mites[FIRST], mites[AUTUMN] / START_MITES));
   }
 
   private static int day(LocalDate date) {

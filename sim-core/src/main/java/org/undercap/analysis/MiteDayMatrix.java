@@ -3,6 +3,8 @@ package org.undercap.analysis;
 import static org.undercap.parameter.ParameterId.*;
 
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -31,6 +33,24 @@ import org.undercap.parameter.ParameterSet;
  */
 public final class MiteDayMatrix {
   private static final int ON_BEES = 0;
+  private static final double CLOSE_ENOUGH = 1e-15;
+  private static final int MOST_ROUNDS = 100_000;
+
+  /** The parameters of one value that the entries are made from. */
+  static final Set<ParameterId> PARAMETERS =
+      EnumSet.of(
+          INVASION_WORKER,
+          INVASION_DRONE,
+          REPRODUCTION_WORKER,
+          REPRODUCTION_DRONE,
+          REPRODUCTION_WINTER_FACTOR,
+          EMERGENCE_LOSS_MOTHER_WORKER,
+          EMERGENCE_LOSS_DAUGHTER_WORKER,
+          EMERGENCE_LOSS_MOTHER_DRONE,
+          EMERGENCE_LOSS_DAUGHTER_DRONE,
+          MITE_DEATH_BROOD_NEST,
+          MITE_DEATH_BROODLESS,
+          ADULT_WEIGHT);
 
   private final RealMatrix matrix;
 
@@ -65,10 +85,41 @@ public final class MiteDayMatrix {
    * @return shares of all mites in the order of the state; they add up to 1
    */
   public double[] stableMites() {
-    EigenDecomposition eigen = new EigenDecomposition(matrix);
-    double[] vector = eigen.getEigenvector(dominant(eigen)).toArray();
-    double sum = Arrays.stream(vector).sum();
-    return Arrays.stream(vector).map(x -> Math.max(0, x / sum)).toArray();
+    return dominant(matrix);
+  }
+
+  /**
+   * What a mite of each part of the state adds to the mites of the distant future: the eigenvector
+   * of the transposed matrix.
+   *
+   * @return values in the order of the state; they add up to 1
+   */
+  public double[] reproductiveValues() {
+    return dominant(matrix.transpose());
+  }
+
+  /**
+   * The dominant eigenvector of a matrix without negative entries, by repeated multiplication. (A
+   * decomposition finds the eigenvalue well, but at times not its vector.)
+   */
+  private static double[] dominant(RealMatrix matrix) {
+    int n = matrix.getRowDimension();
+    double[] vector = new double[n];
+    Arrays.fill(vector, 1.0 / n);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double[] next = matrix.operate(vector);
+      double sum = Arrays.stream(next).sum();
+      double change = 0;
+      for (int i = 0; i < n; i++) {
+        next[i] /= sum;
+        change = Math.max(change, Math.abs(next[i] - vector[i]));
+      }
+      vector = next;
+      if (change < CLOSE_ENOUGH) {
+        break;
+      }
+    }
+    return vector;
   }
 
   /** The matrix has no negative entry, so that its largest real eigenvalue dominates. */

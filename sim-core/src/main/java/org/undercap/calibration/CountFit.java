@@ -6,8 +6,9 @@ import org.undercap.parameter.ParameterSpace;
 
 /**
  * Fits parameters to counts of mites in several colonies over time: washes, boards, opened drone
- * cells and totals. The colonies share the parameters; the mites that each began with are fitted
- * with them, flat in the logarithm between 1 and 60,000.
+ * cells and totals. The colonies share the parameters; the mites that each began with are summed
+ * over, flat in the logarithm between 1 and 60,000, so that many colonies cost no more searching
+ * than one.
  */
 public final class CountFit {
   private final CountModel model;
@@ -20,7 +21,7 @@ public final class CountFit {
    * A fit with known scatter of the counts.
    *
    * @param colonies colonies with their counts, each name used once
-   * @param space shared parameters with their priors; may be empty
+   * @param space shared parameters with their priors, at least one
    * @param errors how counts scatter
    * @return the fit, to be run
    * @throws IllegalArgumentException if a colony has no counts or a name is used twice

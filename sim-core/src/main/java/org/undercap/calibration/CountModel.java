@@ -11,26 +11,62 @@ import org.undercap.parameter.ParameterSpace;
 
 /**
  * Colonies that share parameters, each with mites of its own at the start. A point holds the shared
- * parameters, then the free errors of the counts, then the mites of each colony.
+ * parameters, then the free errors of the counts.
  */
 final class CountModel {
-  /** Mites between which a start is looked for (mites). */
-  private static final double FEWEST_MITES = 1;
-
-  private static final double MOST_MITES = 60_000;
-  private static final String[] ERRORS = {
-    "correlation in washes", "variance of boards beyond Poisson", "spread of totals"
-  };
-  private static final double[][] ERROR_BOUNDS = {{1e-4, 0.5}, {1e-3, 10}, {0.01, 2}};
-
   private final List<ColonyCourse> courses;
   private final ParameterSpace space;
-  private final Optional<CountErrors> errors;
+  private final CountErrors known;
+  private final List<ErrorKind> free;
+
+  /** A kind of scatter that can be fitted. */
+  private enum ErrorKind {
+    WASH("correlation in washes", 1e-4, 0.5),
+    BOARD("variance of boards beyond Poisson", 1e-3, 10),
+    TOTAL("spread of totals", 0.01, 2);
+
+    private final String words;
+    private final double low;
+    private final double high;
+
+    ErrorKind(String words, double low, double high) {
+      this.words = words;
+      this.low = low;
+      this.high = high;
+    }
+  }
+
+  /** Stands for errors that no count can tell. */
+  private static final CountErrors NONE = new CountErrors(0, 0, 1);
 
   CountModel(List<ObservedColony> colonies, ParameterSpace space, Optional<CountErrors> errors) {
+    this(colonies, space, errors.orElse(NONE), errors.isPresent() ? List.of() : kinds(colonies));
+  }
+
+  private CountModel(
+      List<ObservedColony> colonies,
+      ParameterSpace space,
+      CountErrors known,
+      List<ErrorKind> free) {
     courses = colonies.stream().map(ColonyCourse::new).toList();
     this.space = space;
-    this.errors = errors;
+    this.known = known;
+    this.free = free;
+  }
+
+  /** The kinds of scatter that the counts can tell. */
+  private static List<ErrorKind> kinds(List<ObservedColony> colonies) {
+    List<ErrorKind> kinds = new ArrayList<>();
+    if (colonies.stream().anyMatch(ObservedColony::hasSamples)) {
+      kinds.add(ErrorKind.WASH);
+    }
+    if (colonies.stream().anyMatch(ObservedColony::hasBoards)) {
+      kinds.add(ErrorKind.BOARD);
+    }
+    if (colonies.stream().anyMatch(colony -> !colony.totals().isEmpty())) {
+      kinds.add(ErrorKind.TOTAL);
+    }
+    return kinds;
   }
 
   List<ColonyCourse> courses() {
@@ -39,25 +75,15 @@ final class CountModel {
 
   /** The same parameters with other counts of the same colonies. */
   CountModel withColonies(List<ObservedColony> colonies) {
-    return new CountModel(colonies, space, errors);
+    return new CountModel(colonies, space, known, free);
   }
 
   List<FreeParameter> parameters() {
     List<FreeParameter> all = new ArrayList<>(GrowthFit.parameters(space));
-    if (errors.isEmpty()) {
-      for (int i = 0; i < ERRORS.length; i++) {
-        all.add(FreeParameter.flatInLogarithm(ERRORS[i], ERROR_BOUNDS[i][0], ERROR_BOUNDS[i][1]));
-      }
-    }
-    for (ColonyCourse course : courses) {
-      all.add(
-          FreeParameter.flatInLogarithm(mitesOf(course.colony().name()), FEWEST_MITES, MOST_MITES));
+    for (ErrorKind kind : free) {
+      all.add(FreeParameter.flatInLogarithm(kind.words, kind.low, kind.high));
     }
     return all;
-  }
-
-  static String mitesOf(String colony) {
-    return "mites at the start of " + colony;
   }
 
   ParameterSet set(double[] point) {
@@ -65,42 +91,51 @@ final class CountModel {
   }
 
   CountErrors errors(double[] point) {
-    int at = space.dimensions();
-    return errors.orElseGet(() -> new CountErrors(point[at], point[at + 1], point[at + 2]));
+    return new CountErrors(
+        error(point, ErrorKind.WASH, known.wash()),
+        error(point, ErrorKind.BOARD, known.board()),
+        error(point, ErrorKind.TOTAL, known.total()));
   }
 
-  private double mites(double[] point, int colony) {
-    return point[point.length - courses.size() + colony];
+  private double error(double[] point, ErrorKind kind, double otherwise) {
+    int place = free.indexOf(kind);
+    return place < 0 ? otherwise : point[space.dimensions() + place];
   }
 
-  /** What each observation of each colony may find, by point, colony and observation. */
-  List<List<List<CountDistribution>>> distributions(double[][] points) {
+  /** Each colony under each point, by point and colony. */
+  List<List<StartMitesCurve>> curves(double[][] points) {
     List<ParameterSet> sets = sets(points);
-    StartShapes shapes = new StartShapes(sets);
-    List<List<List<CountDistribution>>> all = new ArrayList<>();
+    double[] nodes = StartMitesCurve.nodes();
+    List<ParameterSet> lanes = new ArrayList<>();
+    double[] mites = new double[points.length * nodes.length];
+    for (int lane = 0; lane < mites.length; lane++) {
+      lanes.add(sets.get(lane / nodes.length));
+      mites[lane] = nodes[lane % nodes.length];
+    }
+    StartShapes shapes = new StartShapes(lanes);
+    // Colonies do not depend on each other, so threads change nothing but the time.
+    List<List<StartMitesCurve>> byColony =
+        courses.parallelStream()
+            .map(course -> curves(course, course.sums(shapes, mites), sets, points))
+            .toList();
+    List<List<StartMitesCurve>> byPoint = new ArrayList<>();
     for (int point = 0; point < points.length; point++) {
-      all.add(new ArrayList<>());
+      int place = point;
+      byPoint.add(byColony.stream().map(colony -> colony.get(place)).toList());
     }
-    for (int colony = 0; colony < courses.size(); colony++) {
-      ColonyCourse course = courses.get(colony);
-      double[] mites = new double[points.length];
-      for (int point = 0; point < mites.length; point++) {
-        mites[point] = mites(points[point], colony);
-      }
-      double[][] sums = course.sums(shapes, mites);
-      for (int point = 0; point < mites.length; point++) {
-        List<CountDistribution> mine = new ArrayList<>();
-        for (int i = 0; i < sums[point].length; i++) {
-          mine.add(
-              course
-                  .observations()
-                  .get(i)
-                  .distribution(sums[point][i], sets.get(point), errors(points[point])));
-        }
-        all.get(point).add(mine);
-      }
+    return byPoint;
+  }
+
+  private List<StartMitesCurve> curves(
+      ColonyCourse course, double[][] sums, List<ParameterSet> sets, double[][] points) {
+    int nodes = sums.length / points.length;
+    List<StartMitesCurve> curves = new ArrayList<>();
+    for (int point = 0; point < points.length; point++) {
+      double[][] mine = Arrays.copyOfRange(sums, point * nodes, (point + 1) * nodes);
+      curves.add(
+          new StartMitesCurve(course.observations(), mine, sets.get(point), errors(points[point])));
     }
-    return all;
+    return curves;
   }
 
   /** Sets of parameters; points with the same values get the same object. */
@@ -115,17 +150,20 @@ final class CountModel {
   }
 
   double[] logLikelihoods(double[][] points) {
-    List<List<List<CountDistribution>>> all = distributions(points);
-    double[] sums = new double[points.length];
-    for (int point = 0; point < sums.length; point++) {
-      for (int colony = 0; colony < courses.size(); colony++) {
-        List<Observation> observations = courses.get(colony).observations();
-        for (int i = 0; i < observations.size(); i++) {
-          sums[point] +=
-              all.get(point).get(colony).get(i).logProbability(observations.get(i).found());
-        }
+    try {
+      return curves(points).stream()
+          .mapToDouble(
+              colonies -> colonies.stream().mapToDouble(StartMitesCurve::logLikelihood).sum())
+          .toArray();
+    } catch (IllegalArgumentException e) {
+      if (points.length == 1) {
+        return new double[] {Double.NEGATIVE_INFINITY}; // bees do not live with these values
       }
     }
-    return sums;
+    double[] one = new double[points.length];
+    for (int i = 0; i < points.length; i++) {
+      one[i] = logLikelihoods(new double[][] {points[i]})[0];
+    }
+    return one;
   }
 }

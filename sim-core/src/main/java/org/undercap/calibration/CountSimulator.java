@@ -38,7 +38,7 @@ public final class CountSimulator {
     List<TotalMites> totals = new ArrayList<>();
     for (int i = 0; i < sums.length; i++) {
       Observation observation = course.observations().get(i);
-      double found = observation.distribution(sums[i], parameters, errors).draw(random);
+      double found = observation.law(sums[i], parameters, errors).draw(random);
       if (observation instanceof Observation.OfTotal total) {
         totals.add(new TotalMites(total.date(), found));
       } else {

@@ -1,20 +1,38 @@
 package org.undercap.calibration;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.undercap.internal.Randoms;
+import org.undercap.monitoring.CountLaw;
 
-/** What draws of the parameters foretell for observations. */
+/** What draws of the parameters, and of the mites of each colony, foretell for observations. */
 final class Forecast {
   private static final double IN_80 = 0.1;
   private static final double IN_95 = 0.025;
 
   private final CountModel model;
-  private final List<List<List<CountDistribution>>> byDraw;
+  private final List<List<List<CountLaw>>> byDraw = new ArrayList<>();
 
-  Forecast(CountModel model, double[][] draws) {
+  /**
+   * Draws the mites of each colony as the fitted counts tell them.
+   *
+   * @param fitted the model with the counts that were fitted
+   * @param model the model with the counts to foretell, of the same colonies
+   */
+  Forecast(CountModel fitted, CountModel model, double[][] draws, long seed) {
     this.model = model;
-    byDraw = model.distributions(draws);
+    UniformRandomProvider random = Randoms.of(seed, "mites of a forecast");
+    List<List<StartMitesCurve>> told = fitted.curves(draws);
+    List<List<StartMitesCurve>> asked = fitted == model ? told : model.curves(draws);
+    for (int draw = 0; draw < draws.length; draw++) {
+      List<List<CountLaw>> colonies = new ArrayList<>();
+      for (int colony = 0; colony < model.courses().size(); colony++) {
+        double mites = told.get(draw).get(colony).draw(random);
+        colonies.add(asked.get(draw).get(colony).laws(mites));
+      }
+      byDraw.add(colonies);
+    }
   }
 
   PredictiveCheck check(long seed) {
@@ -37,9 +55,26 @@ final class Forecast {
         counts, score / counts, (double) in80 / counts, (double) in95 / counts, worse(seed));
   }
 
+  /** Mean and the middle 95 % of what an observation may find. */
+  double[] band(int colony, int observation, long seed) {
+    UniformRandomProvider random = Randoms.of(seed, "band of " + colony + " " + observation);
+    double[] sample =
+        byDraw.stream()
+            .mapToDouble(draw -> draw.get(colony).get(observation).draw(random))
+            .sorted()
+            .toArray();
+    int cut = (int) (IN_95 * sample.length);
+    double mean =
+        byDraw.stream()
+            .mapToDouble(draw -> draw.get(colony).get(observation).mean())
+            .average()
+            .orElse(0);
+    return new double[] {mean, sample[cut], sample[sample.length - 1 - cut]};
+  }
+
   private double place(int colony, int i, double found) {
     double sum = 0;
-    for (List<List<CountDistribution>> draw : byDraw) {
+    for (List<List<CountLaw>> draw : byDraw) {
       sum += draw.get(colony).get(i).place(found);
     }
     return sum / byDraw.size();
@@ -67,15 +102,15 @@ final class Forecast {
   private double worse(long seed) {
     UniformRandomProvider random = Randoms.of(seed, "simulated counts");
     double worse = 0;
-    for (List<List<CountDistribution>> draw : byDraw) {
+    for (List<List<CountLaw>> draw : byDraw) {
       double real = 0;
       double simulated = 0;
       for (int colony = 0; colony < draw.size(); colony++) {
         List<Observation> observations = model.courses().get(colony).observations();
         for (int i = 0; i < observations.size(); i++) {
-          CountDistribution d = draw.get(colony).get(i);
-          real += squared(d, observations.get(i).found());
-          simulated += squared(d, d.draw(random));
+          CountLaw law = draw.get(colony).get(i);
+          real += squared(law, observations.get(i).found());
+          simulated += squared(law, law.draw(random));
         }
       }
       worse += simulated > real ? 1 : simulated == real ? 0.5 : 0;
@@ -83,8 +118,8 @@ final class Forecast {
     return worse / byDraw.size();
   }
 
-  private static double squared(CountDistribution d, double found) {
-    double z = found - d.mean();
-    return d.variance() > 0 ? z * z / d.variance() : z == 0 ? 0 : Double.MAX_VALUE;
+  private static double squared(CountLaw law, double found) {
+    double z = found - law.mean();
+    return law.variance() > 0 ? z * z / law.variance() : z == 0 ? 0 : Double.MAX_VALUE;
   }
 }

@@ -60,7 +60,7 @@ public final class GrowthFit {
       reached.add(
           new GrowthFitResult.Reached(
               target,
-              rates(target.climate(), new double[][] {centre(space)})[0],
+              rates(target.climate(), List.of(space.base()))[0],
               rates(target.climate(), new double[][] {fit.values()})[0],
               spread[cut],
               spread[spread.length - 1 - cut]));
@@ -79,10 +79,6 @@ public final class GrowthFit {
     return parameters;
   }
 
-  private static double[] centre(ParameterSpace space) {
-    return space.priors().stream().mapToDouble(Prior::centre).toArray();
-  }
-
   private double[] logLikelihoods(double[][] points) {
     double[] sum = new double[points.length];
     for (GrowthTarget target : targets) {
@@ -94,8 +90,14 @@ public final class GrowthFit {
     return sum;
   }
 
+  /** Growth rates; not a number where bees or mites cannot live. */
   private double[] rates(Climate climate, double[][] points) {
-    List<ParameterSet> sets = Arrays.stream(points).map(space::withValues).toList();
-    return GrowthRates.overSeason(climate, sets).stream().mapToDouble(SeasonGrowth::rate).toArray();
+    return rates(climate, Arrays.stream(points).map(space::withValues).toList());
+  }
+
+  private static double[] rates(Climate climate, List<ParameterSet> sets) {
+    return GrowthRates.whereTheyLive(climate, sets).stream()
+        .mapToDouble(growth -> growth.map(SeasonGrowth::rate).orElse(Double.NaN))
+        .toArray();
   }
 }

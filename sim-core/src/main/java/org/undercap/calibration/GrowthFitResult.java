@@ -26,7 +26,7 @@ public record GrowthFitResult(FitResult fit, ParameterSet parameters, List<Reach
    * The growth rate of the model against a target.
    *
    * @param target what was wanted
-   * @param before growth rate at the centres of the priors (per day)
+   * @param before growth rate before the fit (per day), not a number if there was none
    * @param rate growth rate at the best values (per day)
    * @param low 2.5 % of draws around the best values grow slower (per day)
    * @param high 2.5 % of draws around the best values grow faster (per day)

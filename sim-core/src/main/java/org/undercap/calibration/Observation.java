@@ -9,6 +9,7 @@ import org.undercap.model.Flow;
 import org.undercap.model.Part;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.CountLaw;
 import org.undercap.monitoring.DroneCells;
 import org.undercap.monitoring.Wash;
 import org.undercap.parameter.ParameterId;
@@ -38,7 +39,8 @@ sealed interface Observation {
     return 0;
   }
 
-  CountDistribution distribution(double sum, ParameterSet parameters, CountErrors errors);
+  /** What may be found. */
+  CountLaw law(double sum, ParameterSet parameters, CountErrors errors);
 
   /** The same count with another outcome. */
   default Count asCount(double otherFound) {
@@ -85,9 +87,9 @@ sealed interface Observation {
     }
 
     @Override
-    public CountDistribution distribution(double sum, ParameterSet p, CountErrors errors) {
+    public CountLaw law(double sum, ParameterSet p, CountErrors errors) {
       double share = p.value(wash.method().recovery()) * Math.min(1, sum);
-      return new CountDistribution.Sample(wash.bees(), share, errors.wash());
+      return CountLaw.alike(wash.bees(), share, errors.wash());
     }
 
     @Override
@@ -128,9 +130,9 @@ sealed interface Observation {
     }
 
     @Override
-    public CountDistribution distribution(double sum, ParameterSet p, CountErrors errors) {
-      return new CountDistribution.Fall(
-          sum * p.value(ParameterId.COUNT_CAPTURE_BOARD), errors.board());
+    public CountLaw law(double sum, ParameterSet p, CountErrors errors) {
+      return CountLaw.falling(
+          sum * p.value(ParameterId.COUNT_CAPTURE_BOARD), StrictMath.sqrt(errors.board()));
     }
 
     @Override
@@ -164,11 +166,11 @@ sealed interface Observation {
     }
 
     @Override
-    public CountDistribution distribution(double sum, ParameterSet p, CountErrors errors) {
+    public CountLaw law(double sum, ParameterSet p, CountErrors errors) {
       double k = p.value(ParameterId.DISPERSION_DRONE);
       double empty =
           k == Double.POSITIVE_INFINITY ? StrictMath.exp(-sum) : StrictMath.pow(1 + sum / k, -k);
-      return new CountDistribution.Sample(cells.opened(), 1 - empty, errors.wash());
+      return CountLaw.alike(cells.opened(), 1 - empty, errors.wash());
     }
 
     @Override
@@ -200,8 +202,8 @@ sealed interface Observation {
     }
 
     @Override
-    public CountDistribution distribution(double sum, ParameterSet p, CountErrors errors) {
-      return new CountDistribution.Total(sum, errors.total());
+    public CountLaw law(double sum, ParameterSet p, CountErrors errors) {
+      return new CountLaw.LogNormal(sum, errors.total());
     }
   }
 }

@@ -7,6 +7,8 @@ import org.undercap.climate.Climate;
 import org.undercap.internal.Checks;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.DroneCells;
+import org.undercap.monitoring.Wash;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.Intervention;
@@ -98,14 +100,15 @@ public record ObservedColony(
   }
 
   /**
-   * The colony of a scenario file with its counts.
+   * The colony of a scenario file with counts.
    *
-   * @param scenario place, colony and counts
+   * @param scenario place and colony
    * @param plan what was done
+   * @param counts its counts
    * @return the colony
-   * @throws IllegalArgumentException if a count lies before the first day
+   * @throws IllegalArgumentException if a count begins before the first day
    */
-  public static ObservedColony of(Scenario scenario, Plan plan) {
+  public static ObservedColony of(Scenario scenario, Plan plan, List<Count> counts) {
     return new ObservedColony(
         scenario.name(),
         new Start(
@@ -116,8 +119,16 @@ public record ObservedColony(
             scenario.hive().queenQuality()),
         scenario::arrivalsOn,
         List.copyOf(Interventions.of(scenario.stepsUnder(plan), scenario.circumstances())),
-        scenario.counts(),
+        counts,
         List.of());
+  }
+
+  boolean hasSamples() {
+    return counts.stream().anyMatch(c -> c instanceof Wash || c instanceof DroneCells);
+  }
+
+  boolean hasBoards() {
+    return counts.stream().anyMatch(Board.class::isInstance);
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.undercap.calibration;
 
 import java.time.LocalDate;
+import org.undercap.monitoring.CountLaw;
 
 /**
  * A count against what a fit expects.
@@ -22,7 +23,7 @@ public record Residual(
     double standardised,
     double place) {
 
-  static Residual of(String colony, Observation observation, CountDistribution expected) {
+  static Residual of(String colony, Observation observation, CountLaw expected) {
     double found = observation.found();
     double deviation = StrictMath.sqrt(expected.variance());
     return new Residual(

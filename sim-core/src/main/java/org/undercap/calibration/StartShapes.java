@@ -15,6 +15,7 @@ import org.undercap.simulation.StartShape;
 /**
  * Shapes of colonies at their start under many sets of parameters. Colonies of one climate and day
  * share them, and so do sets that are one object, as making a shape costs more than most runs.
+ * Several threads may ask at the same time.
  */
 final class StartShapes {
   private final List<ParameterSet> sets;
@@ -33,7 +34,9 @@ final class StartShapes {
   /** Copies of the shapes under some of the sets, one lane a set. */
   ColonyLanes of(ObservedColony.Start start, List<Integer> group) {
     Key key = new Key(start.climate(), SeasonDay.of(start.date()), group);
-    return known.computeIfAbsent(key, this::make).copy();
+    synchronized (known) {
+      return known.computeIfAbsent(key, this::make).copy();
+    }
   }
 
   private ColonyLanes make(Key key) {

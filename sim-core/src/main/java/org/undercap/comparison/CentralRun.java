@@ -10,6 +10,7 @@ import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.DailyDrivers;
 import org.undercap.simulation.DailyTable;
+import org.undercap.simulation.DayObserver;
 import org.undercap.simulation.Explanation;
 import org.undercap.simulation.Intervention;
 import org.undercap.simulation.Simulator;
@@ -36,6 +37,19 @@ public record CentralRun(Plan plan, DailyTable table) {
   public static List<CentralRun> of(Scenario scenario, double mites, List<Plan> plans) {
     Setting setting = new Setting(scenario, mites);
     return plans.stream().map(setting::run).toList();
+  }
+
+  /**
+   * Runs a plan and lets others see every day of it.
+   *
+   * @param scenario place, colony and time
+   * @param mites all mites on the first day (mites), at least 0
+   * @param plan the plan, with the feeding of the scenario
+   * @param observer sees every day
+   */
+  public static void watch(Scenario scenario, double mites, Plan plan, DayObserver observer) {
+    Setting setting = new Setting(scenario, mites);
+    setting.simulator.run(setting.start, setting.interventions(plan), List.of(observer));
   }
 
   /**

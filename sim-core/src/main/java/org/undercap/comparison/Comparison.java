@@ -130,13 +130,6 @@ public record Comparison(
    * @return true if it can be told
    */
   public boolean tells(Outcome outcome) {
-    return switch (outcome) {
-      case WEAKENED_AT_MIDWINTER, MITES_AT_MIDWINTER, DAYS_ABOVE_AFTER_MIDWINTER ->
-          dates.midwinter().isPresent();
-      case BEES_AFTER_WINTER -> dates.endOfWinter().isPresent();
-      case MITES_PER_100_SECOND -> dates.countDates().size() > 1;
-      case MITES_PER_100_LAST -> dates.countDates().size() > 2;
-      default -> true;
-    };
+    return dates.tells(outcome);
   }
 }

@@ -37,17 +37,34 @@ final class OutcomeObserver implements DayObserver {
   private final int firstMember;
 
   OutcomeObserver(Members members, OutcomeTable table, int firstMember, int lanes) {
+    this(
+        members.dates(),
+        members.scenario().start(),
+        members.scenario().end(),
+        members.scenario().limit(),
+        table,
+        firstMember,
+        lanes);
+  }
+
+  OutcomeObserver(
+      SeasonDates dates,
+      LocalDate start,
+      LocalDate end,
+      double limit,
+      OutcomeTable table,
+      int firstMember,
+      int lanes) {
     this.lanes = lanes;
     this.table = table;
     this.firstMember = firstMember;
-    SeasonDates dates = members.dates();
-    limit = members.scenario().limit();
-    firstDay = members.scenario().start().toEpochDay();
+    this.limit = limit;
+    firstDay = start.toEpochDay();
     from = dates.winterBeesFrom().toEpochDay();
     until = dates.winterBeesUntil().toEpochDay();
     midwinter = dates.midwinter().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
     endOfWinter = dates.endOfWinter().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
-    lastDay = members.scenario().end().toEpochDay();
+    lastDay = end.toEpochDay();
     countDays = dates.countDates().stream().mapToLong(LocalDate::toEpochDay).toArray();
     opened = new double[lanes];
     parasitised = new double[lanes];

@@ -101,6 +101,23 @@ public record SeasonDates(
         rearing.from, min(rearing.until, end), judged, midwinter, spring, counts(start, end));
   }
 
+  /**
+   * Whether an outcome can be told: some need midwinter or the end of winter to lie in the run.
+   *
+   * @param outcome the outcome
+   * @return true if it can be told
+   */
+  public boolean tells(Outcome outcome) {
+    return switch (outcome) {
+      case WEAKENED_AT_MIDWINTER, MITES_AT_MIDWINTER, DAYS_ABOVE_AFTER_MIDWINTER ->
+          midwinter().isPresent();
+      case BEES_AFTER_WINTER -> endOfWinter().isPresent();
+      case MITES_PER_100_SECOND -> countDates().size() > 1;
+      case MITES_PER_100_LAST -> countDates().size() > 2;
+      default -> true;
+    };
+  }
+
   /** Days on which winter bees emerge. */
   private record Rearing(LocalDate from, LocalDate until) {}
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
+import org.undercap.analysis.FrozenColony;
 import org.undercap.analysis.GrowthRates;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
@@ -114,7 +115,8 @@ final class GrowthChecks {
 
   private static void eigenvalue(Findings findings) {
     FrozenColony frozen =
-        new FrozenColony(ColonyRun.in("central-european").from(on(JUNE, 15)).firstDay());
+        new FrozenColony(
+            ColonyRun.in("central-european").from(on(JUNE, 15)).firstDay(), ParameterSet.shipped());
     double matrix = frozen.growthByMatrix();
     double run = frozen.growthByRun(400);
     findings.show("matrix", matrix, "per day");

@@ -1,5 +1,6 @@
 package org.undercap.parameter;
 
+import java.util.List;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.undercap.internal.Checks;
@@ -115,6 +116,22 @@ public record Prior(Shape shape, double centre, double spread, double low, doubl
   public static Prior overRange(Parameter parameter) {
     requireOneNumber(parameter);
     return uniform(low(parameter), high(parameter));
+  }
+
+  /**
+   * A flat prior of a parameter between bounds of one's own.
+   *
+   * @param parameter a parameter with one value
+   * @param low lower bound, finite, inside the domain of the parameter
+   * @param high upper bound, finite, above {@code low}, inside the domain
+   * @return its prior
+   * @throws IllegalArgumentException if the parameter has several values or whole numbers, or a
+   *     bound does not fit
+   */
+  public static Prior between(Parameter parameter, double low, double high) {
+    requireOneNumber(parameter);
+    parameter.id().check(List.of(low, high));
+    return uniform(low, high);
   }
 
   /**

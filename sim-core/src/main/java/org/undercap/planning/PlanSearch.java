@@ -3,6 +3,7 @@ package org.undercap.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.OutcomeTable;
@@ -20,6 +21,9 @@ import org.undercap.treatment.Method;
  * says how many were, on how many members.
  */
 public final class PlanSearch {
+  /** Schedules tried before progress is told: enough to keep all threads busy. */
+  private static final int AT_A_TIME = 64;
+
   private static final int MOST_COURSES = 3;
 
   /** Schedules to which one more course is added, at most. */
@@ -52,10 +56,27 @@ public final class PlanSearch {
    *     facts
    */
   public static Result of(Scenario scenario, StartMites mites, SearchSettings settings) {
-    return new PlanSearch(scenario, mites, settings).search();
+    return of(scenario, mites, settings, tried -> {});
   }
 
-  private Result search() {
+  /**
+   * Searches and tells how far it is.
+   *
+   * @param scenario the scenario; its own plans are not looked at
+   * @param mites the mites that it begins with
+   * @param settings how long it takes
+   * @param progress told the number of schedules tried since it was told before; over the search no
+   *     more than the settings allow, the finalists counted again
+   * @return the best schedules
+   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
+   *     facts
+   */
+  public static Result of(
+      Scenario scenario, StartMites mites, SearchSettings settings, IntConsumer progress) {
+    return new PlanSearch(scenario, mites, settings).search(progress);
+  }
+
+  private Result search(IntConsumer progress) {
     EnsembleSettings few = settings.ensemble().withMembers(settings.screening());
     Trials screening = new Trials(scope.scenario(), mites.belief(), few);
     List<SearchRound> rounds = new ArrayList<>();
@@ -69,7 +90,7 @@ public final class PlanSearch {
           courses == 1 ? candidates.single() : candidates.extended(parents, most);
       complete &= found.size() <= most;
       List<TriedSchedule> tried =
-          tryOut(screening, courses == 1 ? spread(found, most) : first(found, most));
+          tryOut(progress, screening, courses == 1 ? spread(found, most) : first(found, most));
       if (!tried.isEmpty()) {
         String what = courses == 1 ? "1 course" : courses + " courses";
         rounds.add(new SearchRound(what, tried.size(), settings.screening(), complete));
@@ -81,7 +102,7 @@ public final class PlanSearch {
     Trials many = new Trials(scope.scenario(), mites.belief(), settings.ensemble());
     List<Schedule> last =
         best(all, settings.finalists()).stream().map(TriedSchedule::schedule).toList();
-    List<TriedSchedule> finalists = tryOut(many, last);
+    List<TriedSchedule> finalists = tryOut(progress, many, last);
     rounds.add(
         new SearchRound(
             "the best of these again", last.size(), settings.ensemble().members(), true));
@@ -110,8 +131,14 @@ public final class PlanSearch {
         .toList();
   }
 
-  private List<TriedSchedule> tryOut(Trials trials, List<Schedule> schedules) {
-    List<OutcomeTable> outcomes = trials.run(schedules.stream().map(Schedule::plan).toList());
+  private List<TriedSchedule> tryOut(
+      IntConsumer progress, Trials trials, List<Schedule> schedules) {
+    List<OutcomeTable> outcomes = new ArrayList<>();
+    for (int from = 0; from < schedules.size(); from += AT_A_TIME) {
+      List<Schedule> some = schedules.subList(from, Math.min(from + AT_A_TIME, schedules.size()));
+      outcomes.addAll(trials.run(some.stream().map(Schedule::plan).toList()));
+      progress.accept(some.size());
+    }
     List<TriedSchedule> tried = new ArrayList<>();
     for (int i = 0; i < schedules.size(); i++) {
       Schedule schedule = schedules.get(i);

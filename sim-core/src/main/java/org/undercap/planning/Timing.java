@@ -3,6 +3,7 @@ package org.undercap.planning;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import org.undercap.advice.RuledOut;
 import org.undercap.ensemble.Ensemble;
 import org.undercap.ensemble.EnsembleSettings;
@@ -68,6 +69,29 @@ public record Timing(
       List<Method> methods,
       StartDates dates,
       EnsembleSettings settings) {
+    return of(scenario, mites, methods, dates, settings, starts -> {});
+  }
+
+  /**
+   * Tries start dates and tells how far it is.
+   *
+   * @param scenario the scenario
+   * @param mites the mites that it begins with
+   * @param methods the treatments, at least one
+   * @param dates start dates
+   * @param settings members, seed and threads
+   * @param progress told the number of starts tried since it was told before
+   * @return the timing of each course
+   * @throws IllegalArgumentException if there is no method, a start lies outside the run, or no
+   *     colony of this season and place can be scaled to the facts
+   */
+  public static Timing of(
+      Scenario scenario,
+      StartMites mites,
+      List<Method> methods,
+      StartDates dates,
+      EnsembleSettings settings,
+      IntConsumer progress) {
     TrialScope scope = TrialScope.of(scenario);
     if (methods.isEmpty()) {
       throw new IllegalArgumentException("timing needs at least one method");
@@ -81,6 +105,7 @@ public record Timing(
       for (Course course : method.usual().courses()) {
         List<StartOutcome> starts = starts(scope.scenario(), trials, method, course, dates);
         courses.add(CourseTiming.of(method, course, starts, untreated, inTime));
+        progress.accept(starts.size());
       }
     }
     BroodlessTime broodless =

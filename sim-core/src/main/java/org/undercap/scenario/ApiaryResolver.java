@@ -37,8 +37,7 @@ public final class ApiaryResolver {
 
   private Optional<ApiaryColony> colony(ApiaryRow row) {
     List<Problem> doubts = new ArrayList<>(row.doubts());
-    Optional<HiveFacts> facts =
-        new ColonyResolver(written(row), site.parameters(), problems, new Assumptions()).facts();
+    Optional<HiveFacts> facts = facts(row);
     if (facts.isEmpty()) {
       return Optional.empty();
     }
@@ -51,11 +50,22 @@ public final class ApiaryResolver {
     Optional<Scenario> scenario =
         row.counts().isEmpty()
             ? Optional.empty()
-            : Optional.of(site.withColony(row.colony().value(), hive(facts.get()), row.counts()));
+            : Optional.of(site.withColony(row.colony().value(), facts.get(), row.counts()));
     return Optional.of(new ApiaryColony(row.colony().value(), scenario, row.note(), doubts));
   }
 
-  /** Bees and brood of the row, all else of the site. */
+  /**
+   * Bees and brood of a row, all else of the site.
+   *
+   * @param row the row
+   * @return what it means; empty if that cannot be told, which is then among the problems
+   */
+  public Optional<HiveFacts> facts(ApiaryRow row) {
+    return new ColonyResolver(written(row), site.parameters(), problems, new Assumptions())
+        .facts()
+        .map(this::hive);
+  }
+
   private HiveFacts hive(HiveFacts row) {
     HiveFacts hive = site.hive();
     return new HiveFacts(

@@ -142,7 +142,7 @@ public final class ScenarioResolver {
       assumptions.add(
           "parameters",
           Basis.CHANGED,
-          "parameter " + id.id() + " has the value of this file, not that of its source");
+          "parameter " + id.id() + " has a value of the user, not that of its source");
     }
   }
 

@@ -91,8 +91,14 @@ public enum DailyColumn {
     return header;
   }
 
-  /** Value at the start of the day; NaN for what is known at its end only. */
-  double atStart(SimulationDay day, int lane) {
+  /**
+   * Value at the start of a day.
+   *
+   * @param day the day, at its start
+   * @param lane the colony
+   * @return the value; NaN for what is known at the end of the day only
+   */
+  public double atStart(SimulationDay day, int lane) {
     return switch (this) {
       case DAY -> day.index();
       case DOY -> day.seasonDay();
@@ -101,11 +107,23 @@ public enum DailyColumn {
     };
   }
 
-  boolean isFlow() {
+  /**
+   * Whether it is what happened on the day, known at its end, and not the state at its start.
+   *
+   * @return true if it is a flow
+   */
+  public boolean isFlow() {
     return flow != null;
   }
 
-  double atEnd(SimulationDay day, int lane) {
+  /**
+   * Value of a flow at the end of a day.
+   *
+   * @param day the day, at its end
+   * @param lane the colony
+   * @return the value
+   */
+  public double atEnd(SimulationDay day, int lane) {
     return day.flows().of(flow, lane);
   }
 }

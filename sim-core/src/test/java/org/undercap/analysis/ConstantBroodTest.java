@@ -12,9 +12,6 @@ import org.undercap.analysis.GrowthElasticities.Elasticity;
 import org.undercap.climate.ClimateCatalogue;
 import org.undercap.climate.SeasonDay;
 import org.undercap.model.ColonyLanes;
-import org.undercap.model.DayDrivers;
-import org.undercap.model.DayStep;
-import org.undercap.model.Flow;
 import org.undercap.model.ModelParameters;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
@@ -45,19 +42,7 @@ class ConstantBroodTest {
   }
 
   private static ConstantBrood constant(ColonyLanes colony, ParameterSet parameters) {
-    DayStep day = new DayStep(colony.copy(), ModelParameters.of(parameters));
-    day.begin();
-    double adults = day.flows().of(Flow.ADULTS, 0);
-    double index = day.flows().of(Flow.BROOD_INDEX, 0);
-    DayDrivers season = new DayDrivers();
-    season.set(0, 0, new double[1], new double[1]);
-    day.finish(season, 0);
-    return ConstantBrood.of(
-        adults,
-        day.colony().sealedWorkerCells().row(0)[0],
-        day.colony().sealedDroneCells().row(0)[0],
-        index,
-        parameters);
+    return new FrozenColony(colony, parameters).brood();
   }
 
   @Test

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
+import org.undercap.monitoring.CountLaw;
 import org.undercap.monitoring.DroneCells;
 import org.undercap.monitoring.Wash;
 import org.undercap.monitoring.WashMethod;
@@ -34,12 +37,14 @@ class CountFitTest {
     FittedParameter daughters = found.fit().parameter(Apiary.WORKER);
     assertTrue(daughters.low() < 1.15 && 1.15 < daughters.high(), daughters.toString());
     assertTrue(daughters.priorLeft() < 0.7, daughters.toString());
+    List<FittedStart> starts = found.starts(1);
     for (int i = 0; i < Apiary.MITES.length; i++) {
-      FittedParameter mites = found.mitesOf("hive " + (i + 1));
+      FittedStart mites = starts.get(i);
+      assertEquals("hive " + (i + 1), mites.colony());
       assertTrue(mites.low() < Apiary.MITES[i] && Apiary.MITES[i] < mites.high(), mites.toString());
+      assertTrue(mites.low() < mites.median() && mites.median() < mites.high(), mites.toString());
     }
     assertEquals(List.of(), found.fit().unidentified());
-    assertTrue(found.fit().correlations().get(0).get(1) < 0, "fewer mites, more daughters");
     List<Residual> residuals = found.residuals();
     assertEquals(30, residuals.size());
     double squares = residuals.stream().mapToDouble(r -> r.standardised() * r.standardised()).sum();
@@ -56,12 +61,15 @@ class CountFitTest {
     CountErrors wild = new CountErrors(0.02, 0.4, 0.2);
     List<ObservedColony> colonies = Apiary.counted(1, wild, 8);
     CountFitResult blind =
-        CountFit.of(colonies, ParameterSpace.empty(), CountErrors.chanceAlone(0.2)).run(QUICK);
+        CountFit.of(colonies, Apiary.REPRODUCTION, CountErrors.chanceAlone(0.2)).run(QUICK);
     assertTrue(blind.check(1).misfitShare() < 0.01, blind.check(1).toString());
     CountFitResult open = CountFit.withFreeErrors(colonies, ParameterSpace.empty()).run(QUICK);
     assertTrue(open.errors().board() > 0.1 && open.errors().board() < 1, open.errors().toString());
     assertTrue(open.check(1).misfitShare() > 0.05, open.check(1).toString());
-    assertTrue(open.fit().unidentified().contains("spread of totals"), "no totals were counted");
+    assertEquals(
+        List.of("correlation in washes", "variance of boards beyond Poisson"),
+        open.fit().parameters().stream().map(FittedParameter::name).toList(),
+        "no totals were counted");
   }
 
   @Test
@@ -121,6 +129,26 @@ class CountFitTest {
     assertEquals(
         List.of("drone cells", "wash", "board", "all mites", "all mites"),
         found.residuals().stream().map(Residual::kind).toList());
+  }
+
+  @Test
+  void theCurveBetweenTheRunsIsThatOfTheModel() {
+    ObservedColony colony = Apiary.counted(1, Apiary.ERRORS, 3).get(0);
+    CountModel model =
+        new CountModel(List.of(colony), Apiary.REPRODUCTION, Optional.of(Apiary.ERRORS));
+    double[] point = {1.1};
+    StartMitesCurve curve = model.curves(new double[][] {point}).get(0).get(0);
+    double[] mites = {3, 47, 800, 2500};
+    List<ParameterSet> sets = Collections.nCopies(mites.length, model.set(point));
+    double[][] sums = new ColonyCourse(colony).sums(new StartShapes(sets), mites);
+    for (int i = 0; i < mites.length; i++) {
+      List<CountLaw> laws = curve.laws(mites[i]);
+      for (int o = 0; o < laws.size(); o++) {
+        CountLaw exact =
+            Observation.of(colony).get(o).law(sums[i][o], model.set(point), Apiary.ERRORS);
+        assertEquals(1, laws.get(o).mean() / exact.mean(), 0.01, mites[i] + " mites, count " + o);
+      }
+    }
   }
 
   @Test

@@ -71,6 +71,30 @@ class GrowthFitTest {
   }
 
   @Test
+  void twentyStartsReachTheSameOptimum() {
+    ParameterSpace space =
+        ParameterSpace.empty()
+            .with(ParameterId.REPRODUCTION_WORKER, Prior.uniform(0.5, 1.5))
+            .withSpreadOf(ParameterId.EMERGENCE_LOSS_MOTHER_WORKER, ParameterId.INVASION_DRONE);
+    GrowthTarget target = new GrowthTarget(CENTRAL, 0.021, 0.017, 0.025);
+    GrowthFit fit = GrowthFit.of(List.of(target), space);
+    GrowthFitResult found = fit.run(FitSettings.usual(3).withStarts(20));
+    assertEquals(20, found.fit().startsAgreeing());
+    assertEquals(0.021, found.reached().get(0).rate(), 1e-4);
+    assertEquals(0.35, found.fit().parameter("emergence.loss.mother.worker").value(), 1e-3);
+  }
+
+  @Test
+  void valuesWithWhichBeesDoNotLiveAreLeftOut() {
+    ParameterSpace space =
+        ParameterSpace.empty().with(ParameterId.ADULT_LIFE_SUMMER, Prior.uniform(3, 40));
+    GrowthTarget target = new GrowthTarget(CENTRAL, 0.025, 0.0245, 0.0255);
+    GrowthFitResult found =
+        GrowthFit.of(List.of(target), space).run(FitSettings.usual(1).withStarts(1));
+    assertTrue(found.reached().get(0).inside(), found.reached().toString());
+  }
+
+  @Test
   void wrongUseIsRefused() {
     assertThrows(
         IllegalArgumentException.class, () -> new GrowthTarget(CENTRAL, 0.02, 0.025, 0.03));

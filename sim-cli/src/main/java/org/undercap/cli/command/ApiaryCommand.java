@@ -10,9 +10,11 @@ import org.undercap.advice.Refusal;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.YardFiles;
 import org.undercap.cli.report.YardPage;
@@ -58,13 +60,14 @@ final class ApiaryCommand implements Callable<Integer> {
       description = "The scenario file with place, day, hive and plans of the yard.")
   private Path site;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private EnsembleOptions ensemble = new EnsembleOptions(USUAL_MEMBERS);
   @Mixin private OutputOptions output;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    Scenario scenario = ScenarioOptions.readAll(List.of(site)).get(0);
+    Scenario scenario = ScenarioOptions.read(site, parameters);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Reading<List<ApiaryColony>> reading = ApiaryReader.read(table, scenario);
@@ -75,7 +78,14 @@ final class ApiaryCommand implements Callable<Integer> {
     if (refusal.isPresent()) {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
-    output.folder().ifPresent(YardFiles::check);
+    Optional<OutputFolder> folder =
+        output
+            .folder()
+            .map(
+                path ->
+                    path.with(
+                        CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
+    folder.ifPresent(YardFiles::check);
     List<ApiaryColony> colonies = reading.orThrow();
     colonies.forEach(colony -> colony.doubts().forEach(doubt -> err.print(text(doubt))));
     err.flush();
@@ -88,7 +98,7 @@ final class ApiaryCommand implements Callable<Integer> {
       out.print(new YardPage(yard).render());
     }
     out.flush();
-    output.folder().ifPresent(folder -> YardFiles.write(yard, folder, err));
+    folder.ifPresent(to -> YardFiles.write(yard, to, err));
     return ExitCodes.DONE;
   }
 

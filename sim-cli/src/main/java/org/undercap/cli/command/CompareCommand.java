@@ -13,9 +13,11 @@ import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.Answer;
 import org.undercap.cli.report.AnswerFiles;
@@ -24,6 +26,7 @@ import org.undercap.cli.report.AnswerJson;
 import org.undercap.cli.report.AnswerPage;
 import org.undercap.cli.report.AnswerWords;
 import org.undercap.cli.report.InputFiles;
+import org.undercap.cli.report.Manifest;
 import org.undercap.cli.report.RefusalFiles;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.StartMites;
@@ -59,13 +62,14 @@ final class CompareCommand implements Callable<Integer> {
           "Scenario files; with several, each gets a folder of its own in --out, and a page lists them.")
   private List<Path> files;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private EnsembleOptions ensemble;
   @Mixin private OutputOptions output;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    List<Scenario> scenarios = ScenarioOptions.readAll(files);
+    List<Scenario> scenarios = ScenarioOptions.readAll(files, parameters);
     int exitCode = ExitCodes.DONE;
     if (files.size() > 1) {
       compareAll(scenarios);
@@ -75,7 +79,9 @@ final class CompareCommand implements Callable<Integer> {
         output.folder(); // refuses options about files where none are written
       }
       OutputFolder folder =
-          output.folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"));
+          output
+              .folderOr(Path.of(ScenarioOptions.stem(files.get(0)) + "-comparison"))
+              .with(manifest(scenario, files.get(0)));
       Optional<Refusal> refusal = Refusal.of(scenario);
       if (refusal.isPresent()) {
         refuse(scenario, refusal.get(), folder);
@@ -135,11 +141,14 @@ final class CompareCommand implements Callable<Integer> {
     List<String> stems = stems();
     PrintWriter err = spec.commandLine().getErr();
     AnswerIndex.check(all);
-    stems.forEach(stem -> AnswerFiles.check(in(all, stem), output.svg()));
+    for (int i = 0; i < scenarios.size(); i++) {
+      OutputFolder folder = all.in(stems.get(i)).with(manifest(scenarios.get(i), files.get(i)));
+      AnswerFiles.check(folder, output.svg());
+    }
     AnswerIndex index = new AnswerIndex();
     for (int i = 0; i < scenarios.size(); i++) {
       Scenario scenario = scenarios.get(i);
-      OutputFolder folder = in(all, stems.get(i));
+      OutputFolder folder = all.in(stems.get(i)).with(manifest(scenario, files.get(i)));
       Optional<Refusal> refusal = Refusal.of(scenario);
       if (refusal.isPresent()) {
         RefusalFiles.write(scenario, refusal.get(), folder, err);
@@ -155,8 +164,8 @@ final class CompareCommand implements Callable<Integer> {
     spec.commandLine().getOut().flush();
   }
 
-  private static OutputFolder in(OutputFolder all, String stem) {
-    return new OutputFolder(all.path().resolve(stem), all.ifExists());
+  private Manifest manifest(Scenario scenario, Path file) {
+    return CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()), file);
   }
 
   /** Names of the folders, which must differ. */
@@ -175,13 +184,19 @@ final class CompareCommand implements Callable<Integer> {
 
   private Answer answer(Scenario scenario) {
     StartMites mites = Mites.of(scenario);
-    Comparison comparison =
-        Comparison.of(scenario, mites.median(), mites.belief(), ensemble.settings(), members -> {});
+    Comparison comparison;
+    try (Progress progress =
+        RootCommand.progress(
+            spec, "members of " + scenario.name(), ensemble.settings().members())) {
+      comparison =
+          Comparison.of(
+              scenario, mites.median(), mites.belief(), ensemble.settings(), progress::add);
+    }
     return Answer.of(Advice.of(comparison, mites.belief()), mites);
   }
 
   private void write(Answer answer, Path file, OutputFolder folder) {
-    new AnswerFiles(answer, InputFiles.of(file), ChartStyle.A4, output.svg())
+    new AnswerFiles(answer, InputFiles.of(file, parameters.file()), ChartStyle.A4, output.svg())
         .write(folder, spec.commandLine().getErr());
   }
 }

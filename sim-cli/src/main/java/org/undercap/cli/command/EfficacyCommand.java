@@ -12,6 +12,7 @@ import org.undercap.cli.option.CountGroups;
 import org.undercap.cli.option.CountOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.MinimumOption;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.UsageException;
@@ -61,17 +62,18 @@ final class EfficacyCommand implements Callable<Integer> {
       description = "Day of --after, for --scenario (default: the last count of the file).")
   private LocalDate day;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private MinimumOption minimum;
   @Mixin private JsonOption json;
 
   @Override
   public Integer call() {
-    if (file == null && (plan != null || day != null)) {
-      throw new UsageException((plan != null ? "--plan" : "--after-date") + " needs --scenario");
-    }
+    refuseWithoutScenario("--plan", plan != null);
+    refuseWithoutScenario("--after-date", day != null);
+    refuseWithoutScenario("--parameters", parameters.file().isPresent());
     double least = minimum.share();
     Optional<Scenario> scenario =
-        Optional.ofNullable(file).map(path -> ScenarioOptions.readAll(List.of(path)).get(0));
+        Optional.ofNullable(file).map(path -> ScenarioOptions.read(path, parameters));
     Optional<Refusal> refusal = scenario.flatMap(Refusal::of);
     PrintWriter out = spec.commandLine().getOut();
     if (refusal.isPresent()) {
@@ -84,6 +86,12 @@ final class EfficacyCommand implements Callable<Integer> {
     out.print(text(report(colony, least)));
     out.flush();
     return ExitCodes.DONE;
+  }
+
+  private void refuseWithoutScenario(String option, boolean given) {
+    if (file == null && given) {
+      throw new UsageException(option + " needs --scenario");
+    }
   }
 
   private EfficacyReport report(Optional<PoorResultCase> colony, double least) {

@@ -10,6 +10,8 @@ import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.SearchFiles;
@@ -55,8 +57,15 @@ final class PlanCommand implements Callable<Integer> {
     if (refusal.isPresent()) {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
-    output.folder().ifPresent(SearchFiles::check);
-    PlanSearch.Result result = PlanSearch.of(scenario, Mites.of(scenario), settings());
+    Optional<OutputFolder> folder =
+        output
+            .folder()
+            .map(
+                path ->
+                    path.with(
+                        CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
+    folder.ifPresent(SearchFiles::check);
+    PlanSearch.Result result = search(scenario);
     if (json.wanted()) {
       StringWriter document = new StringWriter();
       PlanningJson.search(document, result);
@@ -66,8 +75,16 @@ final class PlanCommand implements Callable<Integer> {
     }
     out.flush();
     PrintWriter err = spec.commandLine().getErr();
-    output.folder().ifPresent(folder -> SearchFiles.write(result, folder, err));
+    folder.ifPresent(to -> SearchFiles.write(result, to, err));
     return ExitCodes.DONE;
+  }
+
+  private PlanSearch.Result search(Scenario scenario) {
+    SearchSettings settings = settings();
+    int most = settings.schedules() + settings.finalists();
+    try (Progress progress = RootCommand.progress(spec, "schedules", most)) {
+      return PlanSearch.of(scenario, Mites.of(scenario), settings, progress::add);
+    }
   }
 
   private SearchSettings settings() {

@@ -2,6 +2,8 @@ package org.undercap.cli.command;
 
 import java.util.concurrent.Callable;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.Progress;
+import org.undercap.cli.output.Terminal;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -41,7 +43,12 @@ import picocli.CommandLine.Spec;
       EstimateCommand.class,
       EfficacyCommand.class,
       CheckCommand.class,
+      BatchCommand.class,
+      ResistanceCommand.class,
       EvidenceCommand.class,
+      GrowthCommand.class,
+      FitCommand.class,
+      SensitivityCommand.class,
       LessonCommand.class,
       MethodsCommand.class,
       ClimatesCommand.class,
@@ -49,6 +56,9 @@ import picocli.CommandLine.Spec;
       ParametersCommand.class,
       SourcesCommand.class,
       SchemaCommand.class,
+      ColumnsCommand.class,
+      RerunCommand.class,
+      CiteCommand.class,
       HelpCommand.class,
       GenerateCompletion.class
     })
@@ -74,8 +84,28 @@ public final class RootCommand implements Callable<Integer> {
   @SuppressWarnings("unused") // Declared for the help; the program looks for it before it parses.
   private boolean noColor;
 
+  @Option(
+      names = "--quiet",
+      scope = ScopeType.INHERIT,
+      description = "Show no progress, also on a terminal.")
+  private boolean quiet;
+
   /** Creates the command. */
   public RootCommand() {}
+
+  /**
+   * Begins to show the progress of a command, if a person is watching who wants it.
+   *
+   * @param command the command that runs
+   * @param what what is counted, as in {@code runs}
+   * @param total how many there will be
+   * @return takes what has been done; to be closed
+   */
+  static Progress progress(CommandSpec command, String what, long total) {
+    RootCommand root = (RootCommand) command.root().userObject();
+    return new Progress(
+        command.commandLine().getErr(), Terminal.onStandardError() && !root.quiet, what, total);
+  }
 
   /**
    * Tells whether the user wants the technical details of an unexpected error.

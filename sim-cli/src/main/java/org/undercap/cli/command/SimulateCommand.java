@@ -1,11 +1,14 @@
 package org.undercap.cli.command;
 
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.chart.ChartStyle;
@@ -25,6 +28,7 @@ import org.undercap.comparison.CentralRun;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.simulation.Explanation;
+import org.undercap.simulation.MiteLedger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,7 +44,8 @@ import picocli.CommandLine.Spec;
       "  undercap simulate scenarios/saltmere-garth.yaml",
       "  undercap simulate my-colony.yaml --plan \"Gel twice\" --out results",
       "  undercap simulate my-colony.yaml --plan \"Gel twice\" --explain 2026-10-01",
-      "  undercap simulate my-colony.yaml --plan \"Gel twice\" --trace daily.csv"
+      "  undercap simulate my-colony.yaml --plan \"Gel twice\" --trace daily.csv",
+      "  undercap simulate my-colony.yaml --ledger account.csv"
     })
 final class SimulateCommand implements Callable<Integer> {
   private static final String DAILY = "daily.csv";
@@ -53,11 +58,17 @@ final class SimulateCommand implements Callable<Integer> {
   private String planName;
 
   @Option(
-      names = "--trace",
+      names = CommandWords.TRACE,
       paramLabel = "FILE",
       description =
           "Write the daily table of the plan at full precision to this new file; needs --plan if there are several.")
   private Path trace;
+
+  @Option(
+      names = CommandWords.LEDGER,
+      paramLabel = "FILE",
+      description = "Write the daily account of mites, what came and what went, to this new file.")
+  private Path ledger;
 
   @Option(
       names = "--explain",
@@ -72,8 +83,13 @@ final class SimulateCommand implements Callable<Integer> {
     List<Plan> plans =
         planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
     Plan traced = trace == null ? null : traced(scenario, plans);
-    Optional<OutputFolder> wanted = output.folder();
-    check(plans, traced != null, wanted);
+    Optional<OutputFolder> wanted =
+        output
+            .folder()
+            .map(path -> path.with(CommandWords.manifest(spec, scenario, Optional.empty())));
+    check(plans, wanted);
+    Optional<OutputFolder> traceTo = singleFile(scenario, CommandWords.TRACE, trace);
+    Optional<OutputFolder> ledgerTo = singleFile(scenario, CommandWords.LEDGER, ledger);
     double mites = Mites.of(scenario).median();
     List<CentralRun> runs = CentralRun.of(scenario, mites, plans);
     PrintWriter out = spec.commandLine().getOut();
@@ -84,21 +100,22 @@ final class SimulateCommand implements Callable<Integer> {
       explain(out, scenario, mites, plans);
     }
     out.flush();
-    if (traced != null) {
-      writeTrace(runs.get(plans.indexOf(traced)), err);
-    }
+    traceTo.ifPresent(
+        to ->
+            writeSingle(
+                to,
+                trace,
+                writer -> DailyCsv.trace(writer, runs.get(plans.indexOf(traced)).table())));
+    ledgerTo.ifPresent(
+        to ->
+            writeSingle(
+                to, ledger, writer -> DailyCsv.ledger(writer, accounts(scenario, mites, plans))));
     wanted.ifPresent(folder -> write(folder, scenario, runs, err));
     return ExitCodes.DONE;
   }
 
   /** Looks before anything is printed whether the files can be written. */
-  private void check(List<Plan> plans, boolean traced, Optional<OutputFolder> wanted) {
-    if (traced) {
-      if (traceName().isBlank() || trace.toAbsolutePath().getParent() == null) {
-        throw new UsageException("--trace needs the name of a file");
-      }
-      traceFolder().prepare(List.of(traceName())).close();
-    }
+  private void check(List<Plan> plans, Optional<OutputFolder> wanted) {
     List<String> names = new ArrayList<>(List.of(DAILY));
     for (int i = 0; i < plans.size(); i++) {
       names.add(chartName(plans.get(i).name(), i) + ".png");
@@ -138,20 +155,42 @@ final class SimulateCommand implements Callable<Integer> {
     }
   }
 
-  private void writeTrace(CentralRun run, PrintWriter err) {
-    try (OutputFiles files = traceFolder().prepare(List.of(traceName()))) {
-      files.text(traceName(), writer -> DailyCsv.trace(writer, run.table()));
-      files.publish(err);
+  private static Map<String, MiteLedger> accounts(
+      Scenario scenario, double mites, List<Plan> plans) {
+    Map<String, MiteLedger> accounts = new LinkedHashMap<>();
+    for (Plan plan : plans) {
+      MiteLedger account = new MiteLedger(0);
+      CentralRun.watch(scenario, mites, plan, account);
+      accounts.put(plan.name(), account);
     }
+    return accounts;
   }
 
-  private OutputFolder traceFolder() {
-    return new OutputFolder(
-        trace.toAbsolutePath().getParent(), output.ifExists().orElse(IfExists.ERROR));
+  /** The folder of a file that an option names, if it does; looks whether it can be written. */
+  private Optional<OutputFolder> singleFile(Scenario scenario, String option, Path file) {
+    if (file == null) {
+      return Optional.empty();
+    }
+    String name = String.valueOf(file.getFileName());
+    Path parent = file.toAbsolutePath().getParent();
+    if (name.isBlank() || parent == null) {
+      throw new UsageException(option + " needs the name of a file");
+    }
+    OutputFolder folder =
+        new OutputFolder(parent, output.ifExists().orElse(IfExists.ERROR))
+            .with(
+                name + "." + OutputFolder.MANIFEST,
+                CommandWords.manifest(spec, scenario, option, name));
+    folder.prepare(List.of(name)).close();
+    return Optional.of(folder);
   }
 
-  private String traceName() {
-    return String.valueOf(trace.getFileName());
+  private void writeSingle(OutputFolder folder, Path file, OutputFiles.Content<Writer> content) {
+    String name = String.valueOf(file.getFileName());
+    try (OutputFiles files = folder.prepare(List.of(name))) {
+      files.text(name, content);
+      files.publish(spec.commandLine().getErr());
+    }
   }
 
   private void write(

@@ -14,6 +14,8 @@ import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.TimingFiles;
@@ -88,7 +90,14 @@ final class TimingCommand implements Callable<Integer> {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
     List<Method> chosen = Methods.of(scenario, methods);
-    output.folder().ifPresent(folder -> TimingFiles.check(folder, output.svg()));
+    Optional<OutputFolder> folder =
+        output
+            .folder()
+            .map(
+                path ->
+                    path.with(
+                        CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
+    folder.ifPresent(to -> TimingFiles.check(to, output.svg()));
     StartMites mites = Mites.of(scenario);
     Timing timing = timing(scenario, mites, chosen);
     if (json.wanted()) {
@@ -100,10 +109,7 @@ final class TimingCommand implements Callable<Integer> {
     }
     out.flush();
     PrintWriter err = spec.commandLine().getErr();
-    output
-        .folder()
-        .ifPresent(
-            folder -> new TimingFiles(timing, ChartStyle.A4, output.svg()).write(folder, err));
+    folder.ifPresent(to -> new TimingFiles(timing, ChartStyle.A4, output.svg()).write(to, err));
     return ExitCodes.DONE;
   }
 
@@ -118,6 +124,10 @@ final class TimingCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new UsageException(e.getMessage());
     }
-    return Timing.of(scenario, mites, chosen, dates, ensemble.settings());
+    int courses = chosen.stream().mapToInt(method -> method.usual().courses().size()).sum();
+    int starts = courses * dates.all().size();
+    try (Progress progress = RootCommand.progress(spec, "start dates", starts)) {
+      return Timing.of(scenario, mites, chosen, dates, ensemble.settings(), progress::add);
+    }
   }
 }

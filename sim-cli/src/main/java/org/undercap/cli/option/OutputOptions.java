@@ -1,31 +1,16 @@
 package org.undercap.cli.option;
 
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Optional;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.UsageException;
-import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 
-/** The options about files that a command writes. */
+/** The options about files of a command that draws charts. */
 public final class OutputOptions {
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Write files to this folder, which is made if need be.")
-  private Path folder;
-
-  @Option(
-      names = "--if-exists",
-      paramLabel = "WORD",
-      converter = ToIfExists.class,
-      completionCandidates = IfExistsWords.class,
-      description =
-          "What to do if a file is there already: ${COMPLETION-CANDIDATES} (default: error).")
-  private IfExists ifExists;
+  @Mixin private FolderOptions files = new FolderOptions();
 
   @Option(names = "--svg", description = "Write each chart as SVG too, not only as PNG.")
   private boolean svg;
@@ -40,11 +25,10 @@ public final class OutputOptions {
    * @throws UsageException if another of these options was given without a folder
    */
   public Optional<OutputFolder> folder() {
-    if (folder == null && svg) {
+    if (!files.named() && svg) {
       throw new UsageException("--svg needs a folder to write to: give --out=DIR too");
     }
-    return Optional.ofNullable(folder)
-        .map(path -> new OutputFolder(path, ifExists == null ? IfExists.ERROR : ifExists));
+    return files.folder();
   }
 
   /**
@@ -57,15 +41,13 @@ public final class OutputOptions {
   }
 
   /**
-   * The folder to write to, for commands that always write. A folder that the program itself names
-   * holds its own results only, so they may be replaced.
+   * The folder to write to, for commands that always write.
    *
    * @param usual the folder unless the user names one
    * @return the folder
    */
   public OutputFolder folderOr(Path usual) {
-    IfExists unsaid = folder == null ? IfExists.OVERWRITE : IfExists.ERROR;
-    return new OutputFolder(folder == null ? usual : folder, ifExists == null ? unsaid : ifExists);
+    return files.folderOr(usual);
   }
 
   /**
@@ -74,7 +56,7 @@ public final class OutputOptions {
    * @return true if so
    */
   public boolean named() {
-    return folder != null;
+    return files.named();
   }
 
   /**
@@ -83,24 +65,6 @@ public final class OutputOptions {
    * @return the choice; empty if the user named none
    */
   public Optional<IfExists> ifExists() {
-    return Optional.ofNullable(ifExists);
-  }
-
-  private static final class ToIfExists implements ITypeConverter<IfExists> {
-    @Override
-    public IfExists convert(String word) {
-      try {
-        return IfExists.of(word);
-      } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(e.getMessage());
-      }
-    }
-  }
-
-  private static final class IfExistsWords implements Iterable<String> {
-    @Override
-    public Iterator<String> iterator() {
-      return IfExists.words().iterator();
-    }
+    return files.ifExists();
   }
 }

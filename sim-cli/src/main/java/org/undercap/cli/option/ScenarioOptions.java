@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.UsageException;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Problem;
 import org.undercap.scenario.Reading;
 import org.undercap.scenario.Scenario;
 import org.undercap.scenario.io.ScenarioReader;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The scenario file that a command works on. */
@@ -19,6 +21,8 @@ public final class ScenarioOptions {
       paramLabel = "SCENARIO",
       description = "The scenario file (YAML, or JSON if its name ends in .json).")
   private Path file;
+
+  @Mixin private ParameterOption parameters;
 
   /** Creates the options. */
   public ScenarioOptions() {}
@@ -51,19 +55,43 @@ public final class ScenarioOptions {
    * @throws InvalidFileException if the file is not valid; the message holds all problems
    */
   public Scenario read() {
-    return readAll(List.of(file)).get(0);
+    return read(file, parameters);
+  }
+
+  /**
+   * Reads one file.
+   *
+   * @param file the file
+   * @param parameters parameters of the user's own
+   * @return the scenario
+   * @throws InvalidFileException if a file is not valid; the message holds all problems
+   */
+  public static Scenario read(Path file, ParameterOption parameters) {
+    return readAll(List.of(file), parameters).get(0);
+  }
+
+  /**
+   * Parameters of the user's own.
+   *
+   * @return the option
+   */
+  public ParameterOption parameters() {
+    return parameters;
   }
 
   /**
    * Reads several files.
    *
    * @param files the files
+   * @param parameters parameters of the user's own
    * @return the scenarios in their order
    * @throws InvalidFileException if a file is not valid; the message holds all problems of all
    *     files
    */
-  public static List<Scenario> readAll(List<Path> files) {
-    List<Reading<Scenario>> readings = files.stream().map(ScenarioReader::read).toList();
+  public static List<Scenario> readAll(List<Path> files, ParameterOption parameters) {
+    ParameterChanges changes = parameters.read();
+    List<Reading<Scenario>> readings =
+        files.stream().map(file -> ScenarioReader.read(file, changes)).toList();
     List<Problem> problems =
         readings.stream().flatMap(reading -> reading.problems().stream()).toList();
     if (!problems.isEmpty()) {

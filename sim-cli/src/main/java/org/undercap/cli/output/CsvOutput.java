@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
  */
 public final class CsvOutput {
   private static final String NAME = "[a-z][a-z0-9]*(_[a-z0-9]+)*";
+  private static final String QUOTED = ",\"\n\r";
   private static final String FORMULA_STARTS = "=+-@\t\r";
 
   private final Writer writer;
@@ -69,6 +70,14 @@ public final class CsvOutput {
     line(Arrays.stream(cells).map(CsvOutput::cell).toList());
   }
 
+  /** Adds one line to a text. */
+  static void append(StringBuilder to, Object... cells) {
+    for (int i = 0; i < cells.length; i++) {
+      to.append(i == 0 ? "" : ",").append(quoted(cell(cells[i])));
+    }
+    to.append('\n');
+  }
+
   private void line(List<String> fields) {
     try {
       writer.write(
@@ -108,7 +117,11 @@ public final class CsvOutput {
   }
 
   private static String quoted(String field) {
-    boolean needed = field.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return needed ? '"' + field.replace("\"", "\"\"") + '"' : field;
+    for (int i = 0; i < field.length(); i++) {
+      if (QUOTED.indexOf(field.charAt(i)) >= 0) {
+        return '"' + field.replace("\"", "\"\"") + '"';
+      }
+    }
+    return field;
   }
 }

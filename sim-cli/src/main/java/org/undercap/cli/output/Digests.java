@@ -1,6 +1,7 @@
 package org.undercap.cli.output;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,8 @@ import java.util.HexFormat;
 
 /** Digests (SHA-256, hexadecimal) by which files can be known again. */
 public final class Digests {
+  private static final int BUFFER = 1 << 16;
+
   private Digests() {}
 
   /**
@@ -20,7 +23,7 @@ public final class Digests {
    * @return 64 hexadecimal digits
    */
   public static String of(String text) {
-    return of(text.getBytes(StandardCharsets.UTF_8));
+    return HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   /**
@@ -31,16 +34,21 @@ public final class Digests {
    * @throws UncheckedIOException if it cannot be read
    */
   public static String of(Path file) {
-    try {
-      return of(Files.readAllBytes(file));
+    MessageDigest digest = sha256();
+    try (InputStream stream = Files.newInputStream(file)) {
+      byte[] buffer = new byte[BUFFER];
+      for (int read = stream.read(buffer); read >= 0; read = stream.read(buffer)) {
+        digest.update(buffer, 0, read);
+      }
+      return HexFormat.of().formatHex(digest.digest());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static String of(byte[] bytes) {
+  private static MessageDigest sha256() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }

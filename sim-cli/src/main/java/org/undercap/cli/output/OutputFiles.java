@@ -110,6 +110,14 @@ public final class OutputFiles implements AutoCloseable {
    * @throws IllegalStateException if a file that was prepared was not written
    */
   public void publish(PrintWriter err) {
+    folder
+        .listing()
+        .filter(manifest -> wants(manifest.name()))
+        .ifPresent(
+            manifest ->
+                text(
+                    manifest.name(),
+                    writer -> manifest.lister().write(writer, digestsFor(manifest.name()))));
     for (String name : names) {
       if (wants(name) && !written.containsKey(name)) {
         throw new IllegalStateException("file " + name + " was prepared but not written");
@@ -124,15 +132,8 @@ public final class OutputFiles implements AutoCloseable {
     err.flush();
   }
 
-  /**
-   * Digests of the other files, to list them in one that is written last.
-   *
-   * @param lister name of the file in which they are listed
-   * @return digests by name, in the order in which the files were prepared
-   * @throws UncheckedIOException if a file cannot be read again
-   * @throws IllegalStateException if one of the others is not written yet
-   */
-  public Map<String, String> digestsFor(String lister) {
+  /** Digests of the other files by name, in the order in which they were prepared. */
+  private Map<String, String> digestsFor(String lister) {
     Map<String, String> digests = new LinkedHashMap<>();
     for (String name : names) {
       if (!name.equals(lister)) {

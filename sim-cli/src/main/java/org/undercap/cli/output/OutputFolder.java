@@ -1,7 +1,9 @@
 package org.undercap.cli.output;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -9,8 +11,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -19,13 +24,78 @@ import java.util.Set;
  *
  * @param path the folder, as the user wrote it; need not exist
  * @param ifExists what to do with files that exist already
+ * @param listing the manifest, which is then among the files of every call; empty for none
  */
-public record OutputFolder(Path path, IfExists ifExists) {
+public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listing) {
+  /** Name of the file that tells what the others were made from. */
+  public static final String MANIFEST = "manifest.json";
+
+  /** Writes the manifest of files. */
+  @FunctionalInterface
+  public interface Lister {
+    /**
+     * Writes the manifest.
+     *
+     * @param writer where to write; not closed
+     * @param files digests of the other files by name
+     */
+    void write(Writer writer, Map<String, String> files);
+  }
+
+  /**
+   * A manifest.
+   *
+   * @param name name of its file
+   * @param lister writes it
+   */
+  public record Listing(String name, Lister lister) {}
+
+  /**
+   * A folder without manifest.
+   *
+   * @param path the folder, as the user wrote it; need not exist
+   * @param ifExists what to do with files that exist already
+   */
+  public OutputFolder(Path path, IfExists ifExists) {
+    this(path, ifExists, Optional.empty());
+  }
+
+  /**
+   * The same folder with a manifest of what is written to it.
+   *
+   * @param manifest writes it
+   * @return the folder
+   */
+  public OutputFolder with(Lister manifest) {
+    return with(MANIFEST, manifest);
+  }
+
+  /**
+   * The same folder with a manifest of a name of its own, where single files are written.
+   *
+   * @param name name of the manifest
+   * @param manifest writes it
+   * @return the folder
+   */
+  public OutputFolder with(String name, Lister manifest) {
+    return new OutputFolder(path, ifExists, Optional.of(new Listing(name, manifest)));
+  }
+
+  /**
+   * A folder in this one, without manifest.
+   *
+   * @param name its name
+   * @return the folder
+   */
+  public OutputFolder in(String name) {
+    return new OutputFolder(path.resolve(name), ifExists);
+  }
 
   /**
    * Makes the folder if need be and checks that the files can be written to it.
    *
-   * @param names names of all files that the command will write, without folders
+   * @param names names of all files that the command will write, without folders and without the
+   *     manifest
    * @return the files, ready to be written
    * @throws UsageException if the path is a file, or a name is taken by a folder, or by a file that
    *     must not be overwritten
@@ -34,6 +104,29 @@ public record OutputFolder(Path path, IfExists ifExists) {
    *     lower case count as the same, as they do on some systems)
    */
   public OutputFiles prepare(List<String> names) {
+    List<String> all = new ArrayList<>(names);
+    listing.ifPresent(manifest -> all.add(manifest.name()));
+    return prepareAll(all);
+  }
+
+  /**
+   * Writes a manifest of files that are in this folder already.
+   *
+   * @param name name of the manifest
+   * @param files names of the files
+   * @param manifest writes it
+   * @param err told of it
+   */
+  public void writeManifest(String name, List<String> files, Lister manifest, PrintWriter err) {
+    Map<String, String> digests = new LinkedHashMap<>();
+    files.forEach(file -> digests.put(file, Digests.of(path.resolve(file))));
+    try (OutputFiles written = new OutputFolder(path, ifExists).prepare(List.of(name))) {
+      written.text(name, writer -> manifest.write(writer, digests));
+      written.publish(err);
+    }
+  }
+
+  private OutputFiles prepareAll(List<String> names) {
     checkNames(names);
     if (Files.exists(path) && !Files.isDirectory(path)) {
       throw new UsageException(path + ": is a file, not a folder; name another folder");

@@ -29,7 +29,6 @@ public final class AnswerFiles {
   private static final String OUTCOMES = "outcomes.csv";
   private static final String CURVES = "curves.csv";
   private static final String JSON = "comparison.json";
-  private static final String MANIFEST = "manifest.json";
 
   /** As wide as a page and low, so that the whole answer fits on one. */
   private static final ChartStyle ON_THE_PAGE =
@@ -73,7 +72,7 @@ public final class AnswerFiles {
   private List<String> names() {
     List<String> names = new ArrayList<>(List.of(PAGE, MARKDOWN, CALENDAR, SHEET));
     names.addAll(charts.names());
-    names.addAll(List.of(OUTCOMES, CURVES, JSON, MANIFEST));
+    names.addAll(List.of(OUTCOMES, CURVES, JSON));
     return names;
   }
 
@@ -87,7 +86,7 @@ public final class AnswerFiles {
    */
   public static void check(OutputFolder folder, boolean svg) {
     List<String> names =
-        new ArrayList<>(List.of(PAGE, MARKDOWN, CALENDAR, SHEET, OUTCOMES, CURVES, JSON, MANIFEST));
+        new ArrayList<>(List.of(PAGE, MARKDOWN, CALENDAR, SHEET, OUTCOMES, CURVES, JSON));
     for (String chart : List.of(AnswerWords.PLANS_CHART, AnswerWords.REASON_CHART)) {
       names.add(chart + ".png");
       if (svg) {
@@ -115,8 +114,6 @@ public final class AnswerFiles {
       files.text(OUTCOMES, out -> OutcomesCsv.write(out, comparison));
       files.text(CURVES, out -> DailyCsv.curves(out, comparison));
       files.text(JSON, out -> AnswerJson.write(out, answer));
-      files.text(
-          MANIFEST, out -> Manifest.write(out, comparison, inputs, files.digestsFor(MANIFEST)));
       files.publish(err);
     }
   }

@@ -16,6 +16,7 @@ import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.Series;
 import org.undercap.simulation.DailyColumn;
 import org.undercap.simulation.DailyTable;
+import org.undercap.simulation.MiteLedger;
 
 /** Daily tables as comma-separated values. */
 public final class DailyCsv {
@@ -47,6 +48,50 @@ public final class DailyCsv {
     return column == DailyColumn.DAY || column == DailyColumn.DOY
         ? (Object) (int) value
         : (Object) value;
+  }
+
+  /** Columns of the account of mites. */
+  private static final List<String> LEDGER =
+      List.of(
+          "plan",
+          "date",
+          "mites_before",
+          "mites_born",
+          "mites_arrived",
+          "mites_lost_at_emergence",
+          "mites_died_naturally",
+          "mites_killed_on_bees",
+          "mites_killed_in_cells",
+          "mites_removed",
+          "mites_after",
+          "difference");
+
+  /**
+   * The daily account of mites of several plans, at full precision.
+   *
+   * @param writer where to write; not closed
+   * @param accounts the accounts by name of the plan
+   */
+  public static void ledger(Writer writer, Map<String, MiteLedger> accounts) {
+    CsvOutput csv = CsvOutput.withHeader(writer, LEDGER);
+    accounts.forEach(
+        (plan, account) -> {
+          for (MiteLedger.Entry day : account.entries()) {
+            csv.row(
+                plan,
+                day.date(),
+                day.before(),
+                day.born(),
+                day.arrived(),
+                day.lostAtEmergence(),
+                day.diedNaturally(),
+                day.killedOnBees(),
+                day.killedInCells(),
+                day.removed(),
+                day.after(),
+                day.difference());
+          }
+        });
   }
 
   /**

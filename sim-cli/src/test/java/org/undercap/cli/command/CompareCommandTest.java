@@ -112,7 +112,7 @@ class CompareCommandTest {
     assertEquals(4, one.exitCode());
     assertTrue(one.out().contains("No advice. The model was not tested for "), one.out());
     assertEquals(
-        Set.of("answer.html", "answer.md"),
+        Set.of("answer.html", "answer.md", "manifest.json"),
         SmallScenario.files(folder.resolve("results")).keySet());
   }
 
@@ -125,7 +125,7 @@ class CompareCommandTest {
     assertTrue(run.out().contains("- serra-do-ipe-roxo: No advice. The model"), run.out());
     Map<String, String> files = SmallScenario.files(folder.resolve("results"));
     assertTrue(files.get("README.md").contains("No advice. The model"));
-    assertEquals(FILES.size() + 3, files.size(), files.keySet().toString());
+    assertEquals(FILES.size() + 4, files.size(), files.keySet().toString());
   }
 
   @Test

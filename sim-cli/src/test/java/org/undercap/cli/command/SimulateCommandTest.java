@@ -151,13 +151,13 @@ class SimulateCommandTest {
     String[] words = {"simulate", scenario, "--plan=Dribble", "--trace=" + trace};
     CliRun first = CliRun.of(words);
     assertEquals(0, first.exitCode());
-    assertEquals("wrote " + trace + "\n", first.err());
+    assertEquals("wrote " + trace + "\nwrote " + trace + ".manifest.json\n", first.err());
     List<String> lines = Files.readAllLines(trace);
     assertEquals(1 + 151, lines.size(), "a header and every day of the run");
     assertTrue(lines.get(0).startsWith("day,doy,temperature_c,adults_healthy,"), lines.get(0));
     CliRun again = CliRun.of(words);
     assertEquals(2, again.exitCode());
-    assertTrue(again.err().startsWith(trace + " exists already"), again.err());
+    assertTrue(again.err().startsWith(trace + " and 1 other file exist already"), again.err());
     assertEquals("", again.out(), "it refuses before it prints");
   }
 
@@ -168,7 +168,11 @@ class SimulateCommandTest {
     assertEquals(0, run.exitCode(), run.err());
     assertEquals(
         Set.of(
-            "daily.csv", "mites-1-do-nothing.png", "mites-2-gel-twice.png", "mites-3-dribble.png"),
+            "manifest.json",
+            "daily.csv",
+            "mites-1-do-nothing.png",
+            "mites-2-gel-twice.png",
+            "mites-3-dribble.png"),
         SmallScenario.files(results).keySet());
     assertEquals(1 + 3 * 151, Files.readAllLines(results.resolve("daily.csv")).size());
     assertEquals(2, CliRun.of("simulate", scenario, "--out=" + results).exitCode());
@@ -176,5 +180,20 @@ class SimulateCommandTest {
 
   private static int count(String text, String part) {
     return text.split(part, -1).length - 1;
+  }
+
+  @Test
+  void ledgerIsTheAccountOfEveryPlan() throws IOException {
+    Path ledger = folder.resolve("account.csv");
+    CliRun run = CliRun.of("simulate", scenario, "--ledger=" + ledger);
+    assertEquals(0, run.exitCode(), run.err());
+    List<String> lines = Files.readAllLines(ledger);
+    assertEquals(1 + 3 * 151, lines.size());
+    assertTrue(lines.get(0).startsWith("plan,date,mites_before,mites_born,"), lines.get(0));
+    for (String line : lines.subList(1, lines.size())) {
+      double difference = Double.parseDouble(line.substring(line.lastIndexOf(',') + 1));
+      assertEquals(0, difference, 1e-6);
+    }
+    assertTrue(lines.get(152).startsWith("\"Gel, twice\",2026-08-08,"), lines.get(152));
   }
 }

@@ -1,9 +1,13 @@
 package org.undercap.scenario.io;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.undercap.parameter.Parameter;
 import org.undercap.parameter.ParameterCatalogue;
+import org.undercap.parameter.ParameterChanges;
+import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.scenario.Lookup;
 import org.undercap.scenario.Quantities;
@@ -14,9 +18,9 @@ final class ParameterReader {
 
   private ParameterReader() {}
 
-  /** The shipped parameters with the values of a map. */
-  static ParameterSet read(FieldReader map) {
-    ParameterSet set = ParameterSet.shipped();
+  /** The values of a map. */
+  static ParameterChanges read(FieldReader map) {
+    Map<ParameterId, List<Double>> changes = new EnumMap<>(ParameterId.class);
     for (String id : map.names()) {
       Optional<Parameter> parameter = ParameterCatalogue.shipped().find(id);
       if (parameter.isEmpty()) {
@@ -34,11 +38,13 @@ final class ParameterReader {
         continue;
       }
       try {
-        set = set.with(parameter.get().id(), values.stream().mapToDouble(v -> v).toArray());
+        ParameterSet.shipped()
+            .with(parameter.get().id(), values.stream().mapToDouble(v -> v).toArray());
+        changes.put(parameter.get().id(), values);
       } catch (IllegalArgumentException e) {
         map.refuse(id, e.getMessage(), "");
       }
     }
-    return set;
+    return new ParameterChanges(changes);
   }
 }

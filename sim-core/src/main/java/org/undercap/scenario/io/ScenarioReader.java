@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.scenario.Arrivals;
 import org.undercap.scenario.BadValueException;
@@ -70,10 +71,13 @@ public final class ScenarioReader {
   private final Problems problems = new Problems();
   private final List<Path> named = new ArrayList<>();
   private final Optional<Path> file;
+  private final ParameterChanges changes;
   private final FieldReader.KeyListener listener;
 
-  private ScenarioReader(Optional<Path> file, FieldReader.KeyListener listener) {
+  private ScenarioReader(
+      Optional<Path> file, ParameterChanges changes, FieldReader.KeyListener listener) {
     this.file = file;
+    this.changes = changes;
     this.listener = listener;
   }
 
@@ -84,7 +88,18 @@ public final class ScenarioReader {
    * @return the scenario, or all problems, also that the file is not there
    */
   public static Reading<Scenario> read(Path file) {
-    return read(file, (path, key) -> {});
+    return read(file, ParameterChanges.none());
+  }
+
+  /**
+   * Reads a scenario file for a run with parameters of one's own.
+   *
+   * @param file the file; temperatures that it names are looked for beside it
+   * @param changes values that stand above those of the file
+   * @return the scenario, or all problems, also that the file is not there
+   */
+  public static Reading<Scenario> read(Path file, ParameterChanges changes) {
+    return read(file, changes, (path, key) -> {});
   }
 
   /**
@@ -94,7 +109,8 @@ public final class ScenarioReader {
    * @return the file itself, then those that it names and that could be looked for
    */
   public static List<Path> filesOf(Path file) {
-    ScenarioReader reader = new ScenarioReader(Optional.of(file), (path, key) -> {});
+    ScenarioReader reader =
+        new ScenarioReader(Optional.of(file), ParameterChanges.none(), (path, key) -> {});
     String name = file.toString();
     reader.scenario(name, new FileText(name, LARGEST, reader.problems).read(file));
     List<Path> files = new ArrayList<>(List.of(file));
@@ -104,7 +120,12 @@ public final class ScenarioReader {
 
   /** Reads a scenario file and tells which keys are accepted where. */
   static Reading<Scenario> read(Path file, FieldReader.KeyListener listener) {
-    ScenarioReader reader = new ScenarioReader(Optional.of(file), listener);
+    return read(file, ParameterChanges.none(), listener);
+  }
+
+  private static Reading<Scenario> read(
+      Path file, ParameterChanges changes, FieldReader.KeyListener listener) {
+    ScenarioReader reader = new ScenarioReader(Optional.of(file), changes, listener);
     String name = file.toString();
     return reader.scenario(name, new FileText(name, LARGEST, reader.problems).read(file));
   }
@@ -118,7 +139,8 @@ public final class ScenarioReader {
    * @throws IOException if the stream cannot be read
    */
   public static Reading<Scenario> read(String name, InputStream stream) throws IOException {
-    ScenarioReader reader = new ScenarioReader(Optional.empty(), (path, key) -> {});
+    ScenarioReader reader =
+        new ScenarioReader(Optional.empty(), ParameterChanges.none(), (path, key) -> {});
     return reader.scenario(name, new FileText(name, LARGEST, reader.problems).read(stream));
   }
 
@@ -139,8 +161,9 @@ public final class ScenarioReader {
   private WrittenScenario written(FieldReader all) {
     all.require("undercap", "name", "site", "colony", "mites");
     all.value("undercap", ScenarioReader::version);
-    ParameterSet parameters =
-        all.map("parameters").map(ParameterReader::read).orElseGet(ParameterSet::shipped);
+    ParameterChanges own =
+        all.map("parameters").map(ParameterReader::read).orElseGet(ParameterChanges::none);
+    ParameterSet parameters = changes.applyTo(own.applyTo(ParameterSet.shipped()));
     MethodReader methods = new MethodReader(parameters);
     all.maps("methods").forEach(methods::read);
     boolean study = all.flag("study").map(Written::value).orElse(false);

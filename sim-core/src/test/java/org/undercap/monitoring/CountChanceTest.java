@@ -1,4 +1,4 @@
-package org.undercap.calibration;
+package org.undercap.monitoring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,26 +12,23 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.undercap.calibration.CountDistribution.Fall;
-import org.undercap.calibration.CountDistribution.Sample;
-import org.undercap.calibration.CountDistribution.Total;
 import org.undercap.internal.Randoms;
 
-class CountDistributionTest {
+class CountChanceTest {
 
-  static List<CountDistribution> counted() {
+  static List<CountLaw> counted() {
     return List.of(
-        new Sample(300, 0.03, 0),
-        new Sample(300, 0.03, 0.02),
-        new Sample(20, 0.9, 0.3),
-        new Fall(3.2, 0),
-        new Fall(250, 0),
-        new Fall(40, 0.3));
+        CountLaw.alike(300, 0.03, 0),
+        CountLaw.alike(300, 0.03, 0.02),
+        CountLaw.alike(20, 0.9, 0.3),
+        CountLaw.falling(3.2, 0),
+        CountLaw.falling(250, 0),
+        CountLaw.falling(40, StrictMath.sqrt(0.3)));
   }
 
   @ParameterizedTest
   @MethodSource("counted")
-  void probabilitiesAddUpToOneWithTheMeanAndVarianceStated(CountDistribution d) {
+  void probabilitiesAddUpToOneWithTheMeanAndVarianceStated(CountLaw d) {
     double sum = 0;
     double mean = 0;
     double squares = 0;
@@ -48,7 +45,7 @@ class CountDistributionTest {
 
   @ParameterizedTest
   @MethodSource("counted")
-  void drawsHaveThatMeanAndVarianceAndEvenPlaces(CountDistribution d) {
+  void drawsHaveThatMeanAndVarianceAndEvenPlaces(CountLaw d) {
     UniformRandomProvider random = Randoms.of(3, "test");
     int n = 4000;
     double sum = 0;
@@ -70,51 +67,54 @@ class CountDistributionTest {
   void valuesAgreeWithOtherCode() {
     assertEquals(
         new BinomialDistribution(null, 300, 0.03).logProbability(7),
-        new Sample(300, 0.03, 0).logProbability(7),
+        CountLaw.alike(300, 0.03, 0).logProbability(7),
         1e-10);
     assertEquals(
         new PoissonDistribution(12.5).logProbability(9),
-        new Fall(12.5, 0).logProbability(9),
+        CountLaw.falling(12.5, 0).logProbability(9),
         1e-10);
     // A negative binomial of size 4 and mean 10 counts failures before the fourth success.
     assertEquals(
         new PascalDistribution(null, 4, 4.0 / 14).logProbability(6),
-        new Fall(10, 0.25).logProbability(6),
+        CountLaw.falling(10, StrictMath.sqrt(0.25)).logProbability(6),
         1e-10);
     assertEquals(
         new LogNormalDistribution(null, StrictMath.log(500), 0.3, 1e-9).logDensity(650),
-        new Total(500, 0.3).logProbability(650),
+        new CountLaw.LogNormal(500, 0.3).logProbability(650),
         1e-10);
-    assertEquals(0.5, new Total(500, 0.3).place(500), 1e-12);
+    assertEquals(0.5, new CountLaw.LogNormal(500, 0.3).place(500), 1e-12);
     assertEquals(
         new LogNormalDistribution(null, StrictMath.log(500), 0.3, 1e-9).getNumericalVariance(),
-        new Total(500, 0.3).variance(),
+        new CountLaw.LogNormal(500, 0.3).variance(),
         1e-6);
   }
 
   @Test
   void littleOverdispersionIsAlmostNone() {
     assertEquals(
-        new Sample(300, 0.03, 0).logProbability(7),
-        new Sample(300, 0.03, 1e-7).logProbability(7),
+        CountLaw.alike(300, 0.03, 0).logProbability(7),
+        CountLaw.alike(300, 0.03, 1e-7).logProbability(7),
         1e-3);
-    assertEquals(new Fall(30, 0).logProbability(33), new Fall(30, 1e-7).logProbability(33), 1e-3);
+    assertEquals(
+        CountLaw.falling(30, 0).logProbability(33),
+        CountLaw.falling(30, StrictMath.sqrt(1e-7)).logProbability(33),
+        1e-3);
   }
 
   @Test
   void bordersAreCertain() {
-    assertEquals(0, new Sample(300, 0, 0).logProbability(0));
-    assertEquals(Double.NEGATIVE_INFINITY, new Sample(300, 0, 0).logProbability(1));
-    assertEquals(0, new Sample(300, 1, 0.1).logProbability(300));
-    assertEquals(Double.NEGATIVE_INFINITY, new Sample(10, 0.5, 0).logProbability(11));
-    assertEquals(0, new Fall(0, 0.2).logProbability(0));
-    assertEquals(Double.NEGATIVE_INFINITY, new Fall(0, 0).logProbability(2));
-    assertEquals(Double.NEGATIVE_INFINITY, new Total(0, 1).logProbability(5));
-    assertEquals(1, new Total(0, 1).place(5));
-    assertEquals(0.5, new Sample(300, 0, 0).place(0), 1e-12);
+    assertEquals(0, CountLaw.alike(300, 0, 0).logProbability(0));
+    assertEquals(Double.NEGATIVE_INFINITY, CountLaw.alike(300, 0, 0).logProbability(1));
+    assertEquals(0, CountLaw.alike(300, 1, 0.1).logProbability(300));
+    assertEquals(Double.NEGATIVE_INFINITY, CountLaw.alike(10, 0.5, 0).logProbability(11));
+    assertEquals(0, CountLaw.falling(0, StrictMath.sqrt(0.2)).logProbability(0));
+    assertEquals(Double.NEGATIVE_INFINITY, CountLaw.falling(0, 0).logProbability(2));
+    assertEquals(Double.NEGATIVE_INFINITY, new CountLaw.LogNormal(0, 1).logProbability(5));
+    assertEquals(1, new CountLaw.LogNormal(0, 1).place(5));
+    assertEquals(0.5, CountLaw.alike(300, 0, 0).place(0), 1e-12);
     UniformRandomProvider random = Randoms.of(1, "test");
-    assertEquals(0, new Fall(0, 0).draw(random));
-    assertEquals(0, new Sample(50, 0, 0).draw(random));
-    assertTrue(new Total(10, 0.1).draw(random) > 5);
+    assertEquals(0, CountLaw.falling(0, 0).draw(random));
+    assertEquals(0, CountLaw.alike(50, 0, 0).draw(random));
+    assertTrue(new CountLaw.LogNormal(10, 0.1).draw(random) > 5);
   }
 }

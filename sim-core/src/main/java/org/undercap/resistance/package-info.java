@@ -1,0 +1,5 @@
+/**
+ * Resistance of the mites over years, as a study: start with {@link
+ * org.undercap.resistance.ResistanceStudy}.
+ */
+package org.undercap.resistance;
