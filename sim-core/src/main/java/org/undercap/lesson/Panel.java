@@ -128,7 +128,7 @@ public record Panel(
     }
 
     Builder span(String name, LocalDate from, LocalDate to) {
-      return span(name, from.toEpochDay(), to.toEpochDay());
+      return span(name, (double) from.toEpochDay(), (double) to.toEpochDay());
     }
 
     Builder span(String name, double from, double to) {

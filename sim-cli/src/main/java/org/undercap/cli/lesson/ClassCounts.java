@@ -301,8 +301,8 @@ public final class ClassCounts {
             speech.say("unit.mites-per-100-bees"),
             "",
             new LessonCharts(speech, style).dateTicks(first, last),
-            first.toEpochDay() - 1.0,
-            last.toEpochDay() + 1.0,
+            (double) first.toEpochDay() - 1,
+            (double) last.toEpochDay() + 1,
             List.of(
                 new LinePlot.Band(speech.say("class.band"), days, list(bands[0]), list(bands[2]))),
             List.of(),
@@ -324,7 +324,11 @@ public final class ClassCounts {
 
   private static LinePlot.Range range(Compared count) {
     return new LinePlot.Range(
-        count.row().date().toEpochDay(), count.low(), count.middle(), count.high(), count.missed());
+        (double) count.row().date().toEpochDay(),
+        count.low(),
+        count.middle(),
+        count.high(),
+        count.missed());
   }
 
   private static List<Double> list(double[] values) {

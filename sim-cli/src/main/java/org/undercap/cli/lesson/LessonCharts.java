@@ -131,7 +131,7 @@ final class LessonCharts {
     return first
         .datesUntil(last.plusDays(1))
         .filter(day -> day.getDayOfMonth() == 1 || (fine && day.getDayOfMonth() == 15))
-        .map(day -> new LinePlot.Tick(day.toEpochDay(), speech.date(day)))
+        .map(day -> new LinePlot.Tick((double) day.toEpochDay(), speech.date(day)))
         .toList();
   }
 

@@ -129,7 +129,8 @@ final class PlanTables {
             + ".";
     String ends =
         comparison.tells(Outcome.BEES_AFTER_WINTER)
-            ? ""
+            ? " With many mites fewer bees live to winter's end than shown here: viruses, and mites"
+                + " that feed on the bees themselves, are not in the model."
             : " The run ends before the end of winter, so bees at winter's end are not told.";
     return brood
         + ends
