@@ -152,7 +152,7 @@ final class SeasonLessons {
     return new Figures()
         .put("northPeak", northPeak)
         .put("southPeak", southPeak)
-        .put("apart", apart)
+        .put("apart", (double) apart)
         .put("months", apart / 30.4)
         .result(
             place,

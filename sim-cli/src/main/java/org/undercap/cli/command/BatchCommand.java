@@ -13,6 +13,7 @@ import org.undercap.cli.batch.BatchTables;
 import org.undercap.cli.batch.BatchWork;
 import org.undercap.cli.batch.Shard;
 import org.undercap.cli.option.FolderOptions;
+import org.undercap.cli.option.ParameterOption;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.Digests;
 import org.undercap.cli.output.ExitCodes;
@@ -103,6 +104,7 @@ final class BatchCommand implements Callable<Integer> {
       description = "Processors to use; results do not depend on it (default: all).")
   private int threads;
 
+  @Mixin private ParameterOption parameters;
   @Mixin private FolderOptions output;
 
   @Override
@@ -110,7 +112,8 @@ final class BatchCommand implements Callable<Integer> {
     BatchTables tables = new BatchTables(rowFormat(), choice(), gzip);
     Shard part = part();
     OutputFolder folder = output.folderOr(Path.of(ScenarioOptions.stem(file) + "-batch"));
-    Reading<DesignReader> reading = DesignReader.check(file, Optional.ofNullable(scenario));
+    Reading<DesignReader> reading =
+        DesignReader.check(file, Optional.ofNullable(scenario), parameters.read());
     if (!reading.problems().isEmpty()) {
       throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
     }
@@ -205,6 +208,7 @@ final class BatchCommand implements Callable<Integer> {
   private Manifest manifest(DesignReader design) {
     List<Path> inputs = new ArrayList<>(List.of(file));
     inputs.addAll(design.scenarioFiles());
+    parameters.file().ifPresent(inputs::add);
     return CommandWords.manifest(spec, inputs);
   }
 

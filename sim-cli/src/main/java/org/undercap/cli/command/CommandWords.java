@@ -46,7 +46,8 @@ final class CommandWords {
   /** The manifest of a command that reads a scenario. */
   static Manifest manifest(
       CommandSpec spec, Scenario scenario, Optional<EnsembleSettings> draws, Path... onlyInput) {
-    List<Path> inputs = onlyInput.length > 0 ? List.of(onlyInput) : inputs(spec);
+    List<Path> inputs = new ArrayList<>(List.of(onlyInput));
+    inputs.addAll(onlyInput.length > 0 ? optionFiles(spec) : inputs(spec));
     return new Manifest(
         onlyInput.length > 0 ? of(spec, List.of(onlyInput)) : of(spec),
         Optional.of(scenario.name()),
@@ -107,12 +108,18 @@ final class CommandWords {
 
   /** The files that were given to be read. */
   private static List<Path> inputs(CommandSpec spec) {
-    ParseResult parsed = spec.commandLine().getParseResult();
     List<Path> files = new ArrayList<>();
-    for (PositionalParamSpec positional : parsed.matchedPositionals()) {
+    for (PositionalParamSpec positional :
+        spec.commandLine().getParseResult().matchedPositionals()) {
       addFiles(files, positional);
     }
-    for (OptionSpec option : parsed.matchedOptions()) {
+    files.addAll(optionFiles(spec));
+    return files;
+  }
+
+  private static List<Path> optionFiles(CommandSpec spec) {
+    List<Path> files = new ArrayList<>();
+    for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
       if (!APART.contains(option.longestName())) {
         addFiles(files, option);
       }

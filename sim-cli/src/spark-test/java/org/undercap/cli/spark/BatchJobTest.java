@@ -62,11 +62,20 @@ class BatchJobTest {
   void rowsAreThoseOfTheBatch() throws IOException {
     String scenario = SmallScenario.in(folder, "small.yaml");
     String design = design();
+    Path parameters =
+        Files.writeString(
+            folder.resolve("fitted.yaml"),
+            "undercap-parameters: 1\nvalues:\n  adult.weight: 0.12\n");
     for (String format : List.of("csv", "jsonl")) {
       String spark = folder.resolve("spark-" + format).toString();
       String batch = folder.resolve("batch-" + format).toString();
       String[] options = {
-        design, "--scenario=" + scenario, "--every=40", "--format=" + format, "--out=" + spark
+        design,
+        "--scenario=" + scenario,
+        "--parameters=" + parameters,
+        "--every=40",
+        "--format=" + format,
+        "--out=" + spark
       };
       assertEquals(0, new CommandLine(new BatchJob()).execute(options));
       CliRun run =
@@ -74,6 +83,7 @@ class BatchJobTest {
               "batch",
               design,
               "--scenario=" + scenario,
+              "--parameters=" + parameters,
               "--every=40",
               "--format=" + format,
               "--out=" + batch);

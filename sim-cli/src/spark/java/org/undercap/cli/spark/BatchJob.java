@@ -13,9 +13,11 @@ import org.undercap.batch.BatchBlock;
 import org.undercap.batch.DailyChoice;
 import org.undercap.cli.batch.BatchTables;
 import org.undercap.cli.output.RowFormat;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.scenario.Problem;
 import org.undercap.scenario.Reading;
 import org.undercap.scenario.io.DesignReader;
+import org.undercap.scenario.io.ParameterFile;
 import org.undercap.scenario.io.ScenarioReader;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -41,6 +43,9 @@ public final class BatchJob implements Callable<Integer> {
 
   @Option(names = "--scenario", description = "The scenario of the rows that name none.")
   private Path scenario;
+
+  @Option(names = "--parameters", description = "Values of one's own, as undercap fit writes them.")
+  private Path parameters;
 
   @Option(
       names = "--out",
@@ -73,16 +78,26 @@ public final class BatchJob implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Reading<DesignReader> reading = DesignReader.check(file, Optional.ofNullable(scenario));
+    Reading<ParameterChanges> changes =
+        parameters == null ? Reading.of(ParameterChanges.none()) : ParameterFile.read(parameters);
+    if (!changes.problems().isEmpty()) {
+      return refuse(changes.problems());
+    }
+    Reading<DesignReader> reading =
+        DesignReader.check(file, Optional.ofNullable(scenario), changes.orThrow());
     if (!reading.problems().isEmpty()) {
-      reading.problems().stream().map(Problem::text).forEach(System.err::println);
-      return INVALID;
+      return refuse(reading.problems());
     }
     try (JavaSparkContext spark =
         new JavaSparkContext(new SparkConf().setAppName("undercap batch " + file.getFileName()))) {
       run(spark, reading.orThrow());
     }
     return 0;
+  }
+
+  private static int refuse(List<Problem> problems) {
+    problems.stream().map(Problem::text).forEach(System.err::println);
+    return INVALID;
   }
 
   private void run(JavaSparkContext spark, DesignReader design) {
@@ -92,12 +107,14 @@ public final class BatchJob implements Callable<Integer> {
     }
     List<DesignBlock> blocks = blocks(design);
     int tasks = Math.max(spark.defaultParallelism(), blocks.size() / BLOCKS_A_TASK);
-    String scenarioName = scenario == null ? "" : String.valueOf(scenario.getFileName());
+    if (parameters != null) {
+      spark.addFile(parameters.toAbsolutePath().toString());
+    }
     JavaRDD<List<String>> pieces =
         spark
             .parallelize(blocks, Math.min(tasks, blocks.size()))
             .mapPartitions(
-                new BlockTask(String.valueOf(file.getFileName()), scenarioName, format, every))
+                new BlockTask(name(file), name(scenario), name(parameters), format, every))
             .persist(StorageLevel.DISK_ONLY());
     for (int table = 0; table < names().size(); table++) {
       int place = table;
@@ -106,6 +123,10 @@ public final class BatchJob implements Callable<Integer> {
           .filter(text -> !text.isEmpty())
           .saveAsTextFile(out + "/" + names().get(table));
     }
+  }
+
+  private static String name(Path path) {
+    return path == null ? "" : String.valueOf(path.getFileName());
   }
 
   private List<String> names() {

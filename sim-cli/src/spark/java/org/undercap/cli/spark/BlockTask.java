@@ -12,7 +12,9 @@ import org.apache.spark.api.java.function.FlatMapFunction;
 import org.undercap.batch.BatchBlock;
 import org.undercap.batch.BatchRow;
 import org.undercap.cli.batch.BatchTables;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.scenario.io.DesignReader;
+import org.undercap.scenario.io.ParameterFile;
 
 /** Runs blocks of a design on a machine of the cluster, where the files of the job lie together. */
 final class BlockTask implements FlatMapFunction<Iterator<DesignBlock>, List<String>> {
@@ -20,12 +22,14 @@ final class BlockTask implements FlatMapFunction<Iterator<DesignBlock>, List<Str
 
   private final String design;
   private final String scenario;
+  private final String parameters;
   private final String format;
   private final int every;
 
-  BlockTask(String design, String scenario, String format, int every) {
+  BlockTask(String design, String scenario, String parameters, String format, int every) {
     this.design = design;
     this.scenario = scenario;
+    this.parameters = parameters;
     this.format = format;
     this.every = every;
   }
@@ -34,7 +38,11 @@ final class BlockTask implements FlatMapFunction<Iterator<DesignBlock>, List<Str
   public Iterator<List<String>> call(Iterator<DesignBlock> blocks) {
     Optional<Path> usual =
         scenario.isEmpty() ? Optional.empty() : Optional.of(Path.of(SparkFiles.get(scenario)));
-    DesignReader reader = DesignReader.open(Path.of(SparkFiles.get(design)), usual);
+    ParameterChanges changes =
+        parameters.isEmpty()
+            ? ParameterChanges.none()
+            : ParameterFile.read(Path.of(SparkFiles.get(parameters))).orThrow();
+    DesignReader reader = DesignReader.open(Path.of(SparkFiles.get(design)), usual, changes);
     BatchTables tables = BatchJob.tables(format, every);
     BatchBlock engine = new BatchBlock(tables.choice());
     Iterable<DesignBlock> all = () -> blocks;

@@ -1,6 +1,7 @@
 package org.undercap.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -41,6 +42,31 @@ class RerunCommandTest {
   void comparisonIsMadeAgain() {
     CliRun.of("compare", scenario, "--members=5", "--seed=7", "--svg", "--out=" + out);
     assertSame(11, "out/manifest.json");
+  }
+
+  @Test
+  void parametersOfOnesOwnAreAmongTheFilesRead() throws IOException {
+    Path values = parameters();
+    CliRun.of("compare", scenario, "--members=5", "--parameters=" + values, "--out=" + out + "-c");
+    assertSame(9, "out-c/manifest.json");
+    Path design = Files.writeString(folder.resolve("design.csv"), "mites\n5\n");
+    for (String option : List.of("--every=100", "--parameters=" + values)) {
+      CliRun.of(
+          "batch",
+          design.toString(),
+          "--scenario=" + scenario,
+          option,
+          "--out=" + out + (option.startsWith("--p") ? "-b" : "-a"));
+    }
+    assertSame(2, "out-b/manifest.json");
+    String changed = Files.readString(folder.resolve("out-b/runs.csv"));
+    assertNotEquals(Files.readString(folder.resolve("out-a/runs.csv")), changed);
+  }
+
+  private Path parameters() throws IOException {
+    return Files.writeString(
+        folder.resolve("fitted.yaml"),
+        "undercap-parameters: 1\nvalues:\n  reproduction.worker: 0.8\n");
   }
 
   @Test

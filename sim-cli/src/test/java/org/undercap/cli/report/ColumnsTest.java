@@ -18,6 +18,7 @@ import org.undercap.cli.CliRun;
 import org.undercap.cli.SmallScenario;
 import org.undercap.scenario.io.ApiaryReader;
 import org.undercap.scenario.io.DesignReader;
+import org.undercap.scenario.io.ObservationReader;
 
 /** The dictionary of columns holds every column that is written or read, and no other. */
 class ColumnsTest {
@@ -59,6 +60,13 @@ class ColumnsTest {
     header("compare curves.csv", "c/curves.csv");
     header("compare outcomes.csv", "c/outcomes.csv");
     plans(out);
+    research(scenario, out);
+    run("lesson", "four-dates", out + "/l");
+    header("lesson data", "l/four-dates.csv");
+    Path washes = Files.writeString(folder.resolve("w.csv"), "date,bees,mites\n2026-07-05,300,4\n");
+    run("lesson", "class", "--counts=" + washes, "--members=50", out + "/lc");
+    header("lesson class.csv", "lc/class.csv");
+    TABLES.put("lesson --counts", List.of("date", "bees", "mites"));
     Path yard =
         Files.writeString(folder.resolve("y.csv"), "colony,wash_bees,wash_mites\nA,300,4\n");
     run("apiary", yard.toString(), "--scenario=" + scenario, "--members=3", out + "/a");
@@ -75,6 +83,30 @@ class ColumnsTest {
     TABLES.put(
         "efficacy --counts",
         List.of("colony", "group", "before_mites", "before_bees", "after_mites", "after_bees"));
+  }
+
+  private static void research(String scenario, String out) throws IOException {
+    Path counts = folder.resolve("counts.csv");
+    Files.writeString(
+        counts,
+        """
+        colony,date,bees,brood,plan,wash_bees,wash_mites,method,board_days,board_mites
+        A,2026-08-08,,,,300,6,alcohol,,
+        A,2026-08-22,,,,300,9,alcohol,7,60
+        B,2026-08-08,15000,8000 cells,"Gel, twice",300,7,alcohol,,
+        B,2026-08-22,,,,300,2,alcohol,7,150
+        """);
+    String free = "--free=treatment.strength";
+    run("fit", scenario, "--counts=" + counts, free, "--starts=1", out + "/f");
+    header("fit counts.csv", "f/counts.csv");
+    TABLES.put("fit --counts", ObservationReader.COLUMNS);
+    String plan = "--plan=Gel, twice";
+    for (String method : List.of("morris", "sobol")) {
+      String to = out + "/" + method;
+      String by = "--method=" + method;
+      run("sensitivity", scenario, plan, "--vary=bees,mites", "--size=4", by, to);
+      header("sensitivity sensitivity.csv", method + "/sensitivity.csv");
+    }
   }
 
   /** With and without midwinter in the run. */

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.undercap.batch.BatchRow;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Lookup;
 import org.undercap.scenario.Place;
@@ -67,9 +68,9 @@ public final class DesignReader {
   private List<String> header = List.of();
   private long count;
 
-  private DesignReader(Path file, Optional<Path> scenario) {
+  private DesignReader(Path file, Optional<Path> scenario, ParameterChanges changes) {
     this.file = file;
-    scenarios = new DesignScenarios(file, scenario);
+    scenarios = new DesignScenarios(file, scenario, changes);
   }
 
   /**
@@ -77,10 +78,13 @@ public final class DesignReader {
    *
    * @param file the design
    * @param scenario the scenario of the rows that name none
+   * @param changes values of the user's own, which stand above those of the scenarios and below
+   *     those of a row
    * @return the design, or its problems; after fifty rows with problems the rest is not looked at
    */
-  public static Reading<DesignReader> check(Path file, Optional<Path> scenario) {
-    DesignReader reader = new DesignReader(file, scenario);
+  public static Reading<DesignReader> check(
+      Path file, Optional<Path> scenario, ParameterChanges changes) {
+    DesignReader reader = new DesignReader(file, scenario, changes);
     Problems problems = new Problems();
     long[] rows = {0};
     try {
@@ -113,12 +117,14 @@ public final class DesignReader {
    *
    * @param file the design
    * @param scenario the scenario of the rows that name none
+   * @param changes values of the user's own, which stand above those of the scenarios and below
+   *     those of a row
    * @return the design; its number of runs is not known
    * @throws IllegalArgumentException if the first line has problems
    * @throws UncheckedIOException if the file cannot be read
    */
-  public static DesignReader open(Path file, Optional<Path> scenario) {
-    DesignReader reader = new DesignReader(file, scenario);
+  public static DesignReader open(Path file, Optional<Path> scenario, ParameterChanges changes) {
+    DesignReader reader = new DesignReader(file, scenario, changes);
     Problems problems = new Problems();
     reader.lines(problems, (number, at, line) -> false);
     if (!problems.isEmpty()) {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercap.ensemble.StartMites;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Problem;
@@ -21,9 +22,11 @@ import org.undercap.scenario.Scenario;
 final class DesignScenarios {
   private final Path design;
   private final Optional<Path> usual;
+  private final ParameterChanges changes;
   private final Map<Path, Base> known = new LinkedHashMap<>();
 
-  DesignScenarios(Path design, Optional<Path> usual) {
+  DesignScenarios(Path design, Optional<Path> usual, ParameterChanges changes) {
+    this.changes = changes;
     this.design = design;
     this.usual = usual;
   }
@@ -58,7 +61,7 @@ final class DesignScenarios {
   private Base read(Path file) throws BadValueException {
     Base found = known.get(file);
     if (found == null) {
-      found = new Base(ScenarioReader.read(file));
+      found = new Base(ScenarioReader.read(file, changes));
       known.put(file, found);
     }
     return found.orThrow(file);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercap.batch.BatchRow;
+import org.undercap.parameter.ParameterChanges;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Problem;
 import org.undercap.scenario.Reading;
@@ -44,7 +45,7 @@ class DesignReaderTest {
 
   private Reading<DesignReader> check(String text) throws IOException {
     Path design = Files.writeString(folder.resolve("design.csv"), text);
-    return DesignReader.check(design, Optional.of(scenario));
+    return DesignReader.check(design, Optional.of(scenario), ParameterChanges.none());
   }
 
   private static List<BatchRow> rows(DesignReader design) {
@@ -142,7 +143,8 @@ class DesignReaderTest {
   void emptyOrMissingDesignIsNone() throws IOException {
     assertTrue(check("mites\n").problems().get(0).message().contains("no run"));
     Reading<DesignReader> missing =
-        DesignReader.check(folder.resolve("none.csv"), Optional.of(scenario));
+        DesignReader.check(
+            folder.resolve("none.csv"), Optional.of(scenario), ParameterChanges.none());
     assertEquals("there is no such file", missing.problems().get(0).message());
   }
 
@@ -151,7 +153,8 @@ class DesignReaderTest {
     Path design =
         Files.writeString(
             folder.resolve("design.csv"), "mites,scenario\n5,\n6,base.yaml\n7,none.yaml\n");
-    List<Problem> problems = DesignReader.check(design, Optional.empty()).problems();
+    List<Problem> problems =
+        DesignReader.check(design, Optional.empty(), ParameterChanges.none()).problems();
     assertEquals(2, problems.size(), problems.toString());
     assertTrue(problems.get(0).hint().contains("--scenario"), problems.get(0)::text);
     assertTrue(problems.get(1).message().contains("none.yaml"), problems.get(1)::text);
