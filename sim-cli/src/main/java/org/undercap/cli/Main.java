@@ -34,7 +34,7 @@ public final class Main {
     PrintWriter out = utf8(results);
     PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
     boolean colour = wantsColour(Terminal.onStandardOutput(), System.getenv(), args);
-    int exitCode = commandLine(out, err, colour).execute(args);
+    int exitCode = commandLine(out, err, colour, args).execute(args);
     out.flush();
     int finalCode = results.failure().map(why -> notPrinted(exitCode, why, err)).orElse(exitCode);
     err.flush();
@@ -65,12 +65,14 @@ public final class Main {
    * @param out takes results and help
    * @param err takes errors, warnings and progress; never coloured
    * @param colour whether help on {@code out} is coloured
+   * @param args the words after {@code undercap}, for which it is built; none for all commands
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean colour) {
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean colour, String... args) {
     RootCommand root = new RootCommand();
     ErrorHandler errors = new ErrorHandler(root);
-    return new CommandLine(root)
-        .setOut(out)
+    CommandLine line = new CommandLine(root);
+    RootCommand.addCommands(line, args);
+    return line.setOut(out)
         .setErr(err)
         .setColorScheme(Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
         .setParameterExceptionHandler(errors)

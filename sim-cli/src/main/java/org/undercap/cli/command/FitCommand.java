@@ -49,7 +49,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fit",
     description = {
-      "Fits parameters of the model to a growth rate, or to counts of mites over time in one or many colonies: values with 95 % intervals, what the data cannot tell, and a file of parameters that other commands take by --parameters.",
+      "Fits parameters of the model to a growth rate, or to counts of mites over time in one or many colonies: values with 95 %% intervals, what the data cannot tell, and a file of parameters that other commands take by --parameters.",
       "Give --growth (or --doubling), or a scenario with later counts, or a scenario with --counts."
     },
     footerHeading = "%nExamples:%n",

@@ -1,10 +1,14 @@
 package org.undercap.cli.command;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.Terminal;
 import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,7 +18,8 @@ import picocli.CommandLine.Spec;
 
 /**
  * The command {@code undercap}. By itself it only shows the help; the work is done by the commands
- * listed in its annotation. Help, version, exit codes and the options below hold for all of them.
+ * that {@link #addCommands} adds. Help, version, exit codes and the options below hold for all of
+ * them.
  */
 @Command(
     name = "undercap",
@@ -31,36 +36,6 @@ import picocli.CommandLine.Spec;
       " 2:the command line is wrong",
       " 3:a file that was read is not valid",
       " 4:a check that was asked for says no"
-    },
-    subcommands = {
-      CompareCommand.class,
-      SimulateCommand.class,
-      TimingCommand.class,
-      PlanCommand.class,
-      ApiaryCommand.class,
-      FlipChartCommand.class,
-      StartMapCommand.class,
-      EstimateCommand.class,
-      EfficacyCommand.class,
-      CheckCommand.class,
-      BatchCommand.class,
-      ResistanceCommand.class,
-      EvidenceCommand.class,
-      GrowthCommand.class,
-      FitCommand.class,
-      SensitivityCommand.class,
-      LessonCommand.class,
-      MethodsCommand.class,
-      ClimatesCommand.class,
-      ThresholdsCommand.class,
-      ParametersCommand.class,
-      SourcesCommand.class,
-      SchemaCommand.class,
-      ColumnsCommand.class,
-      RerunCommand.class,
-      CiteCommand.class,
-      HelpCommand.class,
-      GenerateCompletion.class
     })
 public final class RootCommand implements Callable<Integer> {
   /** The name of the option that shows the technical details of an unexpected error. */
@@ -68,6 +43,43 @@ public final class RootCommand implements Callable<Integer> {
 
   /** The name of the option that switches colours off. */
   public static final String NO_COLOR = "--no-color";
+
+  private static final Set<String> VERSION = Set.of("-V", "--version");
+
+  private static final Set<String> NEED_ALL = Set.of("help", "generate-completion", "rerun");
+
+  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("compare", CompareCommand.class);
+    COMMANDS.put("simulate", SimulateCommand.class);
+    COMMANDS.put("timing", TimingCommand.class);
+    COMMANDS.put("plan", PlanCommand.class);
+    COMMANDS.put("apiary", ApiaryCommand.class);
+    COMMANDS.put("flip-chart", FlipChartCommand.class);
+    COMMANDS.put("start-map", StartMapCommand.class);
+    COMMANDS.put("estimate", EstimateCommand.class);
+    COMMANDS.put("efficacy", EfficacyCommand.class);
+    COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("batch", BatchCommand.class);
+    COMMANDS.put("resistance", ResistanceCommand.class);
+    COMMANDS.put("evidence", EvidenceCommand.class);
+    COMMANDS.put("growth", GrowthCommand.class);
+    COMMANDS.put("fit", FitCommand.class);
+    COMMANDS.put("sensitivity", SensitivityCommand.class);
+    COMMANDS.put("lesson", LessonCommand.class);
+    COMMANDS.put("methods", MethodsCommand.class);
+    COMMANDS.put("climates", ClimatesCommand.class);
+    COMMANDS.put("thresholds", ThresholdsCommand.class);
+    COMMANDS.put("parameters", ParametersCommand.class);
+    COMMANDS.put("sources", SourcesCommand.class);
+    COMMANDS.put("schema", SchemaCommand.class);
+    COMMANDS.put("columns", ColumnsCommand.class);
+    COMMANDS.put("rerun", RerunCommand.class);
+    COMMANDS.put("cite", CiteCommand.class);
+    COMMANDS.put("help", HelpCommand.class);
+    COMMANDS.put("generate-completion", GenerateCompletion.class);
+  }
 
   @Spec private CommandSpec spec;
 
@@ -105,6 +117,27 @@ public final class RootCommand implements Callable<Integer> {
     RootCommand root = (RootCommand) command.root().userObject();
     return new Progress(
         command.commandLine().getErr(), Terminal.onStandardError() && !root.quiet, what, total);
+  }
+
+  /**
+   * Adds the commands that the words need. To make one takes time, so where the words begin with
+   * the name of a command only that one is made; help and wrong words need them all.
+   *
+   * @param line the command line of a root command
+   * @param words the words after {@code undercap}
+   */
+  public static void addCommands(CommandLine line, String... words) {
+    String first = words.length == 0 ? "" : words[0];
+    if (words.length == 1 && VERSION.contains(first)) {
+      return;
+    }
+    boolean one = COMMANDS.containsKey(first) && !NEED_ALL.contains(first);
+    COMMANDS.forEach(
+        (name, command) -> {
+          if (!one || name.equals(first)) {
+            line.addSubcommand(command);
+          }
+        });
   }
 
   /**
