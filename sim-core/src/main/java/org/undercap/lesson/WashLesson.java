@@ -49,7 +49,7 @@ final class WashLesson {
         .put("low", low)
         .put("high", high)
         .put("covering", covering)
-        .put("middle", Math.round(bees * found))
+        .put("middle", (double) Math.round(bees * found))
         .put("middleLow", 100 * middle.low())
         .put("middleHigh", 100 * middle.high())
         .result(place, high >= 2 * low && covering >= 0.85 * counts.size(), panel.build());
