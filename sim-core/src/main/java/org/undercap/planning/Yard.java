@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.undercap.advice.Refusal;
 import org.undercap.advice.RuledOut;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.EnsembleSettings;
@@ -96,6 +97,12 @@ public record Yard(
     Scenario scenario = colony.scenario().get();
     List<Problem> doubts = new ArrayList<>(colony.doubts());
     Optional<MiteEstimate> estimate = Optional.empty();
+    Optional<Refusal> refusal = Refusal.of(scenario);
+    if (refusal.isPresent()) {
+      doubts.add(new Problem("", 0, 0, "", "left out: " + refusal.get().text(), ""));
+      return new YardColony(
+          new ApiaryColony(colony.name(), colony.scenario(), colony.note(), doubts), estimate);
+    }
     try {
       MitePosterior posterior =
           MitePosterior.of(scenario.countedColony(), scenario.countsAtStart(), SEED);

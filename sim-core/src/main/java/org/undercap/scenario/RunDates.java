@@ -124,7 +124,13 @@ final class RunDates {
   private void addAge(LocalDate date, LocalDate start) {
     if (date.isBefore(start)) {
       assumptions.add(
-          "mites.counts", Basis.DERIVED, "the count of " + date + " is taken as one of " + start);
+          "mites.counts",
+          Basis.DERIVED,
+          "the count of "
+              + date
+              + " is carried on to "
+              + start
+              + " by the model, without treatment");
     }
   }
 }

@@ -39,9 +39,7 @@ final class EstimateCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Optional<Refusal> refusal = Refusal.of(scenario);
     if (refusal.isPresent()) {
-      out.print(refusal.get().text() + "\n");
-      out.flush();
-      return ExitCodes.CHECK_SAYS_NO;
+      return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
     MiteEstimate estimate = posterior(scenario).estimate();
     if (json.wanted()) {

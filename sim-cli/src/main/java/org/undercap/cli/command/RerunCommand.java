@@ -150,14 +150,16 @@ final class RerunCommand implements Callable<Integer> {
       all.add("--out=" + folder);
     }
     CommandLine here = spec.root().commandLine();
+    String[] given = all.toArray(String[]::new);
+    CommandLine line = new CommandLine(new RootCommand());
+    RootCommand.addCommands(line, given);
     StringWriter messages = new StringWriter();
     int exitCode =
-        new CommandLine(new RootCommand())
-            .setOut(new PrintWriter(new StringWriter()))
+        line.setOut(new PrintWriter(new StringWriter()))
             .setErr(new PrintWriter(messages))
             .setParameterExceptionHandler(here.getParameterExceptionHandler())
             .setExecutionExceptionHandler(here.getExecutionExceptionHandler())
-            .execute(all.toArray(String[]::new));
+            .execute(given);
     try (Stream<Path> files = Files.list(folder)) {
       if (files.findAny().isPresent()) {
         return true;

@@ -46,7 +46,7 @@ public final class RootCommand implements Callable<Integer> {
 
   private static final Set<String> VERSION = Set.of("-V", "--version");
 
-  private static final Set<String> NEED_ALL = Set.of("help", "generate-completion", "rerun");
+  private static final Set<String> NEED_ALL = Set.of("help", "generate-completion");
 
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 

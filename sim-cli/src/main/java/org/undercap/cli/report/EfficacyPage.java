@@ -68,7 +68,11 @@ public final class EfficacyPage {
       case POOR ->
           "Poor: even the upper end of the range lies below "
               + minimum
-              + ". If it was used as the label says, report it to the medicines authority.";
+              + ". "
+              + (report.counts().controlAfter().isEmpty()
+                  ? "Without untreated colonies beside it this may as well be brood that emerged or"
+                      + " mites that came in: count again, and look at the causes before you report it."
+                  : "If it was used as the label says, report it to the medicines authority.");
       case CANNOT_TELL ->
           "These counts cannot tell: the range holds efficacies above and below "
               + minimum

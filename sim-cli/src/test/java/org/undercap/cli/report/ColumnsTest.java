@@ -63,7 +63,8 @@ class ColumnsTest {
     research(scenario, out);
     run("lesson", "four-dates", out + "/l");
     header("lesson data", "l/four-dates.csv");
-    Path washes = Files.writeString(folder.resolve("w.csv"), "date,bees,mites\n2026-07-05,300,4\n");
+    Path washes = folder.resolve("w.csv");
+    Files.writeString(washes, "date,bees,mites\n2026-07-05,300,4\n2026-08-02,300,6\n");
     run("lesson", "class", "--counts=" + washes, "--members=50", out + "/lc");
     header("lesson class.csv", "lc/class.csv");
     TABLES.put("lesson --counts", List.of("date", "bees", "mites"));
