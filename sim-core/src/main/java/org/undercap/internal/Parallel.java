@@ -1,6 +1,6 @@
 package org.undercap.internal;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -39,14 +39,13 @@ public final class Parallel {
     }
   }
 
+  /** Ends when all threads have, also if one fails. */
   private static void onThreads(int threads, Runnable work) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
-      List<Future<?>> running = new ArrayList<>();
-      for (int i = 0; i < threads; i++) {
-        running.add(pool.submit(work));
-      }
-      for (Future<?> done : running) {
+      List<Future<Object>> running =
+          pool.invokeAll(Collections.nCopies(threads, Executors.callable(work)));
+      for (Future<Object> done : running) {
         done.get();
       }
     } catch (InterruptedException e) {

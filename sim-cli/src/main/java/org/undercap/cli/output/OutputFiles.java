@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The files that a command writes, whole or not at all. Each is first written under a hidden name
@@ -37,7 +38,7 @@ public final class OutputFiles implements AutoCloseable {
   private final List<String> names;
   private final Set<String> kept;
   private final List<Path> madeFolders;
-  private final Map<String, Path> written = new LinkedHashMap<>();
+  private final Map<String, Path> written = new ConcurrentHashMap<>();
 
   /** Takes over the folders that were made, the innermost first, to remove them on failure. */
   OutputFiles(OutputFolder folder, List<String> names, Set<String> kept, List<Path> madeFolders) {
@@ -78,7 +79,7 @@ public final class OutputFiles implements AutoCloseable {
   }
 
   /**
-   * Writes a file of bytes, unless the file is kept.
+   * Writes a file of bytes, unless the file is kept. Several threads may write different files.
    *
    * @param name one of the names that were prepared
    * @param content writes the bytes

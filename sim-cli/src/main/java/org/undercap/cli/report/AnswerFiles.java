@@ -12,6 +12,7 @@ import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.comparison.CentralRun;
 import org.undercap.comparison.Comparison;
+import org.undercap.internal.Parallel;
 
 /**
  * The files of an answer: pages for people, a calendar, a sheet for records, charts, and tables and
@@ -106,15 +107,31 @@ public final class AnswerFiles {
     Report report = AnswerWords.report(answer);
     Comparison comparison = answer.comparison();
     try (OutputFiles files = folder.prepare(names())) {
-      files.text(PAGE, out -> out.write(ReportHtml.of(report, ChartFiles.inside(inside))));
-      files.text(MARKDOWN, out -> out.write(ReportMarkdown.of(report, charts.names())));
-      files.text(CALENDAR, out -> out.write(AnswerCalendar.of(answer, inputs.digest())));
-      files.text(SHEET, out -> out.write(RecordSheet.of(answer).html()));
-      charts.write(files);
-      files.text(OUTCOMES, out -> OutcomesCsv.write(out, comparison));
-      files.text(CURVES, out -> DailyCsv.curves(out, comparison));
-      files.text(JSON, out -> AnswerJson.write(out, answer));
+      List<Runnable> work =
+          List.of(
+              () -> charts.write(files),
+              () -> files.text(PAGE, out -> out.write(page(report))),
+              () -> files.text(CURVES, out -> DailyCsv.curves(out, comparison)),
+              () -> files.text(JSON, out -> AnswerJson.write(out, answer)),
+              () -> files.text(OUTCOMES, out -> OutcomesCsv.write(out, comparison)),
+              () -> files.text(MARKDOWN, out -> out.write(markdown(report))),
+              () -> files.text(CALENDAR, out -> out.write(calendar())),
+              () -> files.text(SHEET, out -> out.write(RecordSheet.of(answer).html())));
+      Parallel.run(
+          work.size(), comparison.settings().threads(), () -> number -> work.get(number).run());
       files.publish(err);
     }
+  }
+
+  private String page(Report report) {
+    return ReportHtml.of(report, ChartFiles.inside(inside));
+  }
+
+  private String markdown(Report report) {
+    return ReportMarkdown.of(report, charts.names());
+  }
+
+  private String calendar() {
+    return AnswerCalendar.of(answer, inputs.digest());
   }
 }
