@@ -3,6 +3,7 @@ package org.undercap.advice;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -140,12 +141,10 @@ final class FlipSearch {
       return Optional.empty();
     }
     RuledOut rules = new RuledOut(changed);
-    List<Plan> plans = changed.plans();
-    Choice choice =
-        Choice.of(
-            trials.run(plans),
-            plans.stream().map(rules::reasons).toList(),
-            trials.dates().judged());
+    List<Plan> plans =
+        changed.plans().stream().filter(plan -> rules.reasons(plan).isEmpty()).toList();
+    List<List<String>> none = Collections.nCopies(plans.size(), List.of());
+    Choice choice = Choice.of(trials.run(plans), none, trials.dates().judged());
     return Optional.of(plans.get(choice.order().get(0)).name());
   }
 }
