@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -31,6 +32,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PrintedPageTest {
   private static final long LONGEST_SECONDS = 120;
   private static final int WHITE = 0xFFFFFFFF;
+
+  /** Places where paper of this size is used: Letter is shorter than A4. */
+  private static final Set<String> LETTER_TOO = Set.of("dry-fork-outfit", "tall-sedge-yard");
 
   private static final List<String> QUIET =
       List.of(
@@ -64,7 +68,8 @@ class PrintedPageTest {
   @MethodSource("answers")
   void answerDatesReasonAndChartFitOnOnePageOfPaper(Path answer) throws Exception {
     boolean refusal = Files.readString(answer).contains("id=\"refusal\"");
-    for (Paper paper : Paper.values()) {
+    boolean letter = LETTER_TOO.contains(answer.getParent().getFileName().toString());
+    for (Paper paper : letter ? List.of(Paper.values()) : List.of(Paper.A4)) {
       Path pdf = print(answer, paper);
       assertTrue(run("pdfinfo", pdf.toString()).contains("(" + paper.told + ")"), paper.told);
       String first = page(pdf, 1);
