@@ -83,7 +83,9 @@ public final class Words {
     }
     CautionCatalogue.shipped()
         .all()
-        .forEach(caution -> texts.put("caution." + caution.id(), caution.text()));
+        .forEach(
+            caution ->
+                texts.put("caution." + caution.id(), caution.title() + ": " + caution.text()));
     return new Words(texts, 0);
   }
 
