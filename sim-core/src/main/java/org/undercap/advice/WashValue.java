@@ -41,9 +41,12 @@ public record WashValue(int bees, double changes) {
    */
   static double changes(double[] shares, double[][] harm) {
     int[][] order = Arrays.stream(harm).map(WashValue::ascending).toArray(int[][]::new);
+    double[] with = Arrays.stream(shares).map(StrictMath::log).toArray();
+    double[] without = Arrays.stream(shares).map(share -> StrictMath.log1p(-share)).toArray();
+    double[] weights = new double[shares.length];
     double changes = 0;
     for (int mites = 0; mites <= BEES; mites++) {
-      double[] weights = weights(mites, shares);
+      weigh(weights, mites, with, without);
       double sum = Arrays.stream(weights).sum();
       if (sum > 0 && !firstIsBest(harm, order, weights, sum)) {
         changes += sum / shares.length;
@@ -81,16 +84,19 @@ public record WashValue(int bees, double changes) {
     return values[ascending[ascending.length - 1]];
   }
 
-  private static double[] weights(int mites, double[] shares) {
+  /**
+   * The probability of a result for each member; the members' bees may all have a mite, or none.
+   */
+  private static void weigh(double[] weights, int mites, double[] with, double[] without) {
     double ways = CombinatoricsUtils.binomialCoefficientLog(BEES, mites);
-    return Arrays.stream(shares).map(share -> probability(ways, mites, share)).toArray();
+    for (int member = 0; member < weights.length; member++) {
+      weights[member] =
+          StrictMath.exp(ways + times(mites, with[member]) + times(BEES - mites, without[member]));
+    }
   }
 
-  private static double probability(double ways, int mites, double share) {
-    if (share <= 0 || share >= 1) {
-      return mites == (share <= 0 ? 0 : BEES) ? 1 : 0;
-    }
-    return StrictMath.exp(
-        ways + mites * StrictMath.log(share) + (BEES - mites) * StrictMath.log1p(-share));
+  /** What happens zero times has probability 1, also if it cannot happen. */
+  private static double times(int count, double logarithm) {
+    return count == 0 ? 0 : count * logarithm;
   }
 }

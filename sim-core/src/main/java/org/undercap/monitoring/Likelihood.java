@@ -1,6 +1,5 @@
 package org.undercap.monitoring;
 
-import java.util.Arrays;
 import java.util.List;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
@@ -74,23 +73,31 @@ final class Likelihood {
 
   /** The same, with the draws of the methods averaged over in each colony. */
   double[] averaged(Signals signals, Unknowns unknowns, int draws) {
-    double[] mean = new double[signals.colonies()];
-    Arrays.fill(mean, Double.NEGATIVE_INFINITY);
+    double[][] logarithms = new double[draws][];
     for (int draw = 0; draw < draws; draw++) {
       int fixed = draw;
-      double[] more = logarithms(signals, unknowns, row -> fixed);
-      for (int colony = 0; colony < mean.length; colony++) {
-        mean[colony] = addLogarithms(mean[colony], more[colony]);
-      }
+      logarithms[draw] = logarithms(signals, unknowns, row -> fixed);
     }
-    return mean;
+    double[] averaged = new double[signals.colonies()];
+    for (int colony = 0; colony < averaged.length; colony++) {
+      averaged[colony] = logarithmOfSum(logarithms, colony);
+    }
+    return averaged;
   }
 
-  private static double addLogarithms(double a, double b) {
-    double larger = Math.max(a, b);
-    return larger == Double.NEGATIVE_INFINITY
-        ? larger
-        : larger + StrictMath.log1p(StrictMath.exp(Math.min(a, b) - larger));
+  private static double logarithmOfSum(double[][] logarithms, int colony) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (double[] draw : logarithms) {
+      most = Math.max(most, draw[colony]);
+    }
+    if (most == Double.NEGATIVE_INFINITY) {
+      return most;
+    }
+    double sum = 0;
+    for (double[] draw : logarithms) {
+      sum += StrictMath.exp(draw[colony] - most);
+    }
+    return most + StrictMath.log(sum);
   }
 
   /** Which draw of the methods belongs to a row. */

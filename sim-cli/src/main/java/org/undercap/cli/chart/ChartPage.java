@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 
 /** One page of a chart, laid out and ready to be drawn. */
 public final class ChartPage {
-  private static final Map<RenderingHints.Key, Object> SMOOTH =
+  static final Map<RenderingHints.Key, Object> SMOOTH =
       Map.of(
           RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON,
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON,

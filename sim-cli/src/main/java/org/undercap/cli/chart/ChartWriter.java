@@ -1,6 +1,8 @@
 package org.undercap.cli.chart;
 
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
 
 /** Turns pages into the bytes of files; the same page gives the same bytes. */
@@ -8,6 +10,31 @@ public final class ChartWriter {
   private static final double POINTS_PER_INCH = 72;
 
   private ChartWriter() {}
+
+  /**
+   * Loads Java's drawing library and the letters while a command still reads or computes, so that
+   * its charts need not wait for them. Says nothing if that fails: the first chart will.
+   */
+  public static void loadAhead() {
+    Thread loading = new Thread(ChartWriter::drawLetters, "charts");
+    loading.setDaemon(true);
+    loading.start();
+  }
+
+  private static void drawLetters() {
+    Font font;
+    try {
+      font = ChartFonts.shipped().regular(8);
+    } catch (ChartsUnavailableException e) {
+      return; // The first chart tells it to the user.
+    }
+    Graphics2D g = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB).createGraphics();
+    g.addRenderingHints(ChartPage.SMOOTH);
+    g.setFont(font);
+    g.drawString("1", 0, 8);
+    g.fill(new Ellipse2D.Double(0, 0, 8, 8));
+    g.dispose();
+  }
 
   /**
    * A bitmap in the resolution of the chart's style.

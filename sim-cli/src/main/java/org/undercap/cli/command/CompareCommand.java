@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.undercap.advice.Advice;
 import org.undercap.advice.Refusal;
 import org.undercap.cli.chart.ChartStyle;
+import org.undercap.cli.chart.ChartWriter;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
@@ -69,6 +70,9 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (writesFiles()) {
+      ChartWriter.loadAhead();
+    }
     List<Scenario> scenarios = ScenarioOptions.readAll(files, parameters);
     int exitCode = ExitCodes.DONE;
     if (files.size() > 1) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.chart.ChartStyle;
+import org.undercap.cli.chart.ChartWriter;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.option.ToDate;
@@ -79,6 +80,9 @@ final class SimulateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (output.named()) {
+      ChartWriter.loadAhead();
+    }
     Scenario scenario = scenarios.read();
     List<Plan> plans =
         planName == null ? scenario.plans() : List.of(ScenarioOptions.plan(scenario, planName));
