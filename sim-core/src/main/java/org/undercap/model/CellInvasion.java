@@ -1,29 +1,20 @@
 package org.undercap.model;
 
-import static org.undercap.parameter.ParameterId.ADULT_WEIGHT;
-import static org.undercap.parameter.ParameterId.INVASION_DRONE;
-import static org.undercap.parameter.ParameterId.INVASION_WORKER;
-
 import java.util.Arrays;
 
 /**
- * Step 4: mites leave the bees for the cells that are sealed today. Each cell is a hazard that gets
- * smaller the more bees there are: {@code h = rate * cells / grams of bees}. Before, mites and
- * brood in the older sealed cells meet what acts under the cappings; the cells sealed today are
- * spared on their first day.
+ * Step 4: mites leave the bees for the cells that are sealed today. An {@link InvasionRule} says
+ * how strongly the cells draw them. Before, mites and brood in the older sealed cells meet what
+ * acts under the cappings; the cells sealed today are spared on their first day.
  */
 final class CellInvasion {
-  private final double[] workerRate;
-  private final double[] droneRate;
-  private final double[] beeWeight;
+  private final InvasionRule rule;
   private final double[] mitesLeft;
   private final double[] broodLeft;
   private final double[] before;
 
   CellInvasion(ModelParameters p) {
-    workerRate = p.perLane(INVASION_WORKER);
-    droneRate = p.perLane(INVASION_DRONE);
-    beeWeight = p.perLane(ADULT_WEIGHT);
+    rule = p.submodels().invasion().apply(p);
     mitesLeft = new double[p.lanes()];
     broodLeft = new double[p.lanes()];
     before = new double[p.lanes()];
@@ -51,16 +42,12 @@ final class CellInvasion {
       double[] inWorkers,
       double[] inDrones,
       DayFlows flows) {
-    double[] adults = flows.of(Flow.ADULTS);
     double[] invaded = flows.of(Flow.INVADED);
-    double[] weight = beeWeight;
-    double[] toWorker = workerRate;
-    double[] toDrone = droneRate;
     double[] hazard = mitesLeft;
+    rule.hazards(flows.of(Flow.ADULTS), workerCells, droneCells, inWorkers, inDrones);
     for (int lane = 0; lane < hazard.length; lane++) {
-      double perGram = 1.0 / Math.max(adults[lane] * weight[lane], Double.MIN_NORMAL);
-      double workers = toWorker[lane] * workerCells[lane] * perGram;
-      hazard[lane] = workers + toDrone[lane] * droneCells[lane] * perGram;
+      double workers = inWorkers[lane];
+      hazard[lane] = workers + inDrones[lane];
       inWorkers[lane] = workers / Math.max(hazard[lane], Double.MIN_NORMAL);
     }
     for (int lane = 0; lane < hazard.length; lane++) {

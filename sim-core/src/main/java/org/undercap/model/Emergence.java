@@ -18,19 +18,18 @@ final class Emergence {
   private final double[] sealedSurvival;
   private final double[] deathOfOne;
   private final double[] deathOfSeveral;
-  private final double[] winterFactor;
+  private final ReproductionRule reproduction;
   private final double[] droneSurvival;
   private final Brood workers;
   private final Brood drones;
-  private final double[] fertility;
 
   /** Mothers and daughters that return to the bees today (mites). */
   final double[] returned;
 
   /** What one kind of brood needs to let its mites go. */
   private static final class Brood {
+    final ReproductionRule.Cells cells;
     final CellSharing sharing;
-    final double[] daughters;
     final double[] motherLoss;
     final double[] daughterLoss;
     final double[] mothersPerCell;
@@ -38,15 +37,19 @@ final class Emergence {
     final double[] single;
     final double[] crowding;
 
-    Brood(CellSharing sharing, double[] daughters, double[] motherLoss, double[] daughterLoss) {
+    Brood(
+        ReproductionRule.Cells cells,
+        CellSharing sharing,
+        double[] motherLoss,
+        double[] daughterLoss) {
+      this.cells = cells;
       this.sharing = sharing;
-      this.daughters = daughters;
       this.motherLoss = motherLoss;
       this.daughterLoss = daughterLoss;
-      mothersPerCell = new double[daughters.length];
-      infested = new double[daughters.length];
-      single = new double[daughters.length];
-      crowding = new double[daughters.length];
+      mothersPerCell = new double[motherLoss.length];
+      infested = new double[motherLoss.length];
+      single = new double[motherLoss.length];
+      crowding = new double[motherLoss.length];
     }
   }
 
@@ -54,34 +57,27 @@ final class Emergence {
     sealedSurvival = p.perLane(BROOD_SURVIVAL_SEALED);
     deathOfOne = p.perLane(PARASITISED_PUPA_DEATH_ONE);
     deathOfSeveral = p.perLane(PARASITISED_PUPA_DEATH_SEVERAL);
-    winterFactor = p.perLane(REPRODUCTION_WINTER_FACTOR);
+    reproduction = p.submodels().reproduction().apply(p);
     droneSurvival = p.perLane(DRONE_DEATH);
     for (int lane = 0; lane < droneSurvival.length; lane++) {
       droneSurvival[lane] = Hazard.survival(droneSurvival[lane]);
     }
     workers =
         new Brood(
+            ReproductionRule.Cells.WORKER,
             CellSharing.of(p.shared(DISPERSION_WORKER)[0], p.shared(CROWDING_WORKER)),
-            p.perLane(REPRODUCTION_WORKER),
             p.perLane(EMERGENCE_LOSS_MOTHER_WORKER),
             p.perLane(EMERGENCE_LOSS_DAUGHTER_WORKER));
     drones =
         new Brood(
+            ReproductionRule.Cells.DRONE,
             CellSharing.of(p.shared(DISPERSION_DRONE)[0], p.shared(CROWDING_DRONE)),
-            p.perLane(REPRODUCTION_DRONE),
             p.perLane(EMERGENCE_LOSS_MOTHER_DRONE),
             p.perLane(EMERGENCE_LOSS_DAUGHTER_DRONE));
-    int lanes = p.lanes();
-    fertility = new double[lanes];
-    returned = new double[lanes];
+    returned = new double[p.lanes()];
   }
 
   void emerge(ColonyLanes colony, DayFlows flows) {
-    double[] broodIndex = flows.of(Flow.BROOD_INDEX);
-    double[] winter = winterFactor;
-    for (int lane = 0; lane < winter.length; lane++) {
-      fertility[lane] = winter[lane] + (1.0 - winter[lane]) * broodIndex[lane];
-    }
     Arrays.fill(returned, 0.0);
     open(workers, colony.sealedWorkers.oldest(), colony.mothersInWorkers.oldest());
     open(drones, colony.sealedDrones.oldest(), colony.mothersInDrones.oldest());
@@ -103,17 +99,12 @@ final class Emergence {
     double[] born = flows.of(Flow.BORN);
     double[] lost = flows.of(Flow.LOST_AT_EMERGENCE);
     double[] daughters = b.single;
-    double[] perMother = b.daughters;
-    double[] crowding = b.crowding;
-    double[] fertile = fertility;
-    for (int lane = 0; lane < daughters.length; lane++) {
-      daughters[lane] = mothers[lane] * perMother[lane] * fertile[lane] * crowding[lane];
-      born[lane] += daughters[lane];
-    }
+    reproduction.daughters(b.cells, mothers, b.crowding, flows.of(Flow.BROOD_INDEX), daughters);
     double[] motherLoss = b.motherLoss;
     double[] daughterLoss = b.daughterLoss;
     double[] back = returned;
     for (int lane = 0; lane < daughters.length; lane++) {
+      born[lane] += daughters[lane];
       double fallen = mothers[lane] * motherLoss[lane] + daughters[lane] * daughterLoss[lane];
       lost[lane] += fallen;
       back[lane] += mothers[lane] + daughters[lane] - fallen;

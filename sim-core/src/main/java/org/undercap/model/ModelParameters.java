@@ -13,9 +13,11 @@ import org.undercap.parameter.ParameterSet;
  */
 public final class ModelParameters {
   private final List<ParameterSet> sets;
+  private final Submodels submodels;
 
-  private ModelParameters(List<ParameterSet> sets) {
+  private ModelParameters(List<ParameterSet> sets, Submodels submodels) {
     this.sets = List.copyOf(sets);
+    this.submodels = submodels;
   }
 
   /**
@@ -25,7 +27,7 @@ public final class ModelParameters {
    * @return parameters of one lane
    */
   public static ModelParameters of(ParameterSet set) {
-    return new ModelParameters(List.of(set));
+    return new ModelParameters(List.of(set), Submodels.shipped());
   }
 
   /**
@@ -39,7 +41,27 @@ public final class ModelParameters {
     if (sets.isEmpty()) {
       throw new IllegalArgumentException("at least one parameter set is needed");
     }
-    return new ModelParameters(sets);
+    return new ModelParameters(sets, Submodels.shipped());
+  }
+
+  /**
+   * The same parameters for a model with some of its parts replaced. All that is made from them
+   * follows: start shapes and runs.
+   *
+   * @param parts the parts
+   * @return a copy
+   */
+  public ModelParameters with(Submodels parts) {
+    return new ModelParameters(sets, parts);
+  }
+
+  /**
+   * The parts of the day that can be replaced.
+   *
+   * @return those of {@link #with(Submodels)}, or those that ship
+   */
+  public Submodels submodels() {
+    return submodels;
   }
 
   /**
@@ -80,7 +102,13 @@ public final class ModelParameters {
     return sets.stream().allMatch(set -> set.sameValues(first, id));
   }
 
-  double[] perLane(ParameterId id) {
+  /**
+   * One parameter of all colonies, for rules that reckon over all of them at once.
+   *
+   * @param id a parameter of one value, or the first of several
+   * @return its values, one a colony; a new array
+   */
+  public double[] perLane(ParameterId id) {
     return perLane(id, 0);
   }
 

@@ -10,10 +10,12 @@ import static org.undercap.parameter.ParameterId.MITE_DEATH_BROOD_NEST;
 final class PhoreticMites {
   private final double[] deathBroodless;
   private final double[] deathBroodNest;
+  private final ArrivalRule rule;
 
   PhoreticMites(ModelParameters p) {
     deathBroodless = p.perLane(MITE_DEATH_BROODLESS);
     deathBroodNest = p.perLane(MITE_DEATH_BROOD_NEST);
+    rule = p.submodels().arrivals().apply(p);
   }
 
   void liveOn(
@@ -27,8 +29,6 @@ final class PhoreticMites {
     double[] natural = flows.of(Flow.DIED_NATURALLY);
     double[] killed = flows.of(Flow.KILLED_ON_BEES);
     double[] kill = effects.hazardOnBees;
-    double[] adults = flows.of(Flow.ADULTS);
-    double[] arriving = season.arriving;
     double[] phoretic = colony.phoretic;
     double[] broodless = deathBroodless;
     double[] broodNest = deathBroodNest;
@@ -37,11 +37,10 @@ final class PhoreticMites {
       natural[lane] = mu / Math.max(mu + kill[lane], Double.MIN_NORMAL);
       killed[lane] = Hazard.fraction(mu + kill[lane]);
     }
+    rule.arrivals(season.arriving, flows.of(Flow.ADULTS), broodIndex, arrived);
     for (int lane = 0; lane < phoretic.length; lane++) {
-      double arrivals = adults[lane] > 0 ? arriving[lane] : 0.0;
-      double mites = phoretic[lane] + returned[lane] + arrivals;
+      double mites = phoretic[lane] + returned[lane] + arrived[lane];
       double dead = mites * killed[lane];
-      arrived[lane] = arrivals;
       natural[lane] *= dead;
       killed[lane] = dead - natural[lane];
       phoretic[lane] = mites - dead;

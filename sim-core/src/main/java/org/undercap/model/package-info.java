@@ -8,6 +8,12 @@
  * org.undercap.model.DayEffects} is all that a keeper or a treatment can do to a colony on a day,
  * and {@link org.undercap.model.DayFlows} is what happened.
  *
+ * <p>Four parts can be replaced by parts of one's own: how mites enter cells ({@link
+ * org.undercap.model.InvasionRule}), have daughters ({@link org.undercap.model.ReproductionRule})
+ * and arrive ({@link org.undercap.model.ArrivalRule}) through {@link org.undercap.model.Submodels};
+ * these three are asked once a day for all colonies side by side. The fourth, how temperature
+ * changes a treatment, is part of its efficacy profile. {@code OwnSubmodelsTest} shows all four.
+ *
  * <p>Numbers of bees, cells and mites are expected values and so real numbers. Hazards are per day:
  * a hazard {@code h} kills the fraction {@code 1 - exp(-h)}. Nothing here knows treatments, dates
  * or outputs.

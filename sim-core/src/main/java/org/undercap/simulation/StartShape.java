@@ -14,6 +14,7 @@ import org.undercap.climate.SeasonDay;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.ModelParameters;
 import org.undercap.model.Part;
+import org.undercap.model.Submodels;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 
@@ -24,7 +25,8 @@ import org.undercap.parameter.ParameterSet;
  * <p>A healthy colony is run for two years in the usual weather of the climate until 60 days before
  * the day; then 10 mites are put on its bees and it is run for the 60 days. {@link
  * ColonyLanes#scaleTo} and {@link ColonyLanes#scaleMites} bring it to the numbers of a real colony.
- * (All numbers are parameters named {@code start...}.) Safe for several threads.
+ * No mites arrive meanwhile. (All numbers are parameters named {@code start...}.) Safe for several
+ * threads.
  */
 public final class StartShape {
   private static final int FIRST_DAY = 1;
@@ -138,7 +140,9 @@ public final class StartShape {
   private static ColonyLanes run(
       Climate climate, int from, int days, ColonyLanes start, ModelParameters parameters) {
     DailyDrivers drivers = DailyDrivers.ofSeason(climate, from, days, parameters.lanes());
-    Simulator.RunEnd end = new Simulator(parameters, drivers).run(start, List.of(), List.of());
+    Submodels alone = parameters.submodels().withArrivals(Submodels.shipped().arrivals());
+    Simulator.RunEnd end =
+        new Simulator(parameters.with(alone), drivers).run(start, List.of(), List.of());
     for (int lane = 0; lane < parameters.lanes(); lane++) {
       if (end.lostOn(lane) >= 0) {
         throw new IllegalArgumentException(

@@ -39,7 +39,7 @@ public record EfficacyProfile(
    * @return true if the temperature matters through vapour
    */
   public boolean evaporates() {
-    return temperature instanceof TemperatureResponse.Vapour;
+    return temperature.evaporates();
   }
 
   /**

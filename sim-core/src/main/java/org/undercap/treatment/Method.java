@@ -73,4 +73,30 @@ public record Method(
     cautions = List.copyOf(cautions);
     sourceKeys = List.copyOf(sourceKeys);
   }
+
+  /**
+   * This method with another way of working, as with a response to temperature of one's own.
+   *
+   * @param other how it works
+   * @return a copy
+   */
+  public Method with(EfficacyProfile other) {
+    return new Method(
+        id,
+        name,
+        substance,
+        substanceClass,
+        other,
+        humidFactor,
+        carrierDays,
+        usual,
+        coolLimit,
+        hotLimit,
+        minutes,
+        organic,
+        cautions,
+        aimsAt,
+        sourceKeys,
+        note);
+  }
 }

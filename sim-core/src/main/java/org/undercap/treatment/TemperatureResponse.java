@@ -2,8 +2,11 @@ package org.undercap.treatment;
 
 import org.undercap.internal.Checks;
 
-/** How the amount that acts depends on the temperature of the day. */
-public sealed interface TemperatureResponse {
+/**
+ * How the amount that acts depends on the temperature of the day. May be replaced: an own response
+ * goes into an {@link EfficacyProfile}. It must serve several threads.
+ */
+public interface TemperatureResponse {
   /**
    * Factor on the amount.
    *
@@ -11,6 +14,15 @@ public sealed interface TemperatureResponse {
    * @return factor, 1 at the reference temperature
    */
   double factor(double outside);
+
+  /**
+   * Whether the treatment works by evaporating, so that an open floor weakens it.
+   *
+   * @return false unless the response says otherwise
+   */
+  default boolean evaporates() {
+    return false;
+  }
 
   /** Temperature does not matter. */
   record None() implements TemperatureResponse {
@@ -56,6 +68,11 @@ public sealed interface TemperatureResponse {
      */
     public double carrier(double outside) {
       return outside + carrierShare * (nest - outside);
+    }
+
+    @Override
+    public boolean evaporates() {
+      return true;
     }
 
     @Override
