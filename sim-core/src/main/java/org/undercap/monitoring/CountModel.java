@@ -30,12 +30,6 @@ import org.undercap.treatment.Treatment;
 final class CountModel {
   private static final int BLOCK = 256;
   private static final int SHAPE = 0;
-  private static final Predicate<PlanStep> BROOD_STOPS =
-      step ->
-          step instanceof PlanStep.LayingStop
-              || step instanceof PlanStep.BroodRemoval
-              || step instanceof PlanStep.ShookSwarm
-              || step instanceof PlanStep.Split;
 
   private final CountedColony colony;
   private final List<Count> counts;
@@ -54,7 +48,7 @@ final class CountModel {
     days = (int) ChronoUnit.DAYS.between(start, edge(false));
     shape = shapeOn(start);
     interventions = Interventions.of(colony.steps(), colony.circumstances());
-    broodIsGone = anyBetween(BROOD_STOPS);
+    broodIsGone = anyBetween(CountModel::takesBroodAway);
     if (start.equals(colony.date())) {
       beesAtStart = 1;
       broodAtStart = 1;
@@ -78,6 +72,13 @@ final class CountModel {
       }
     }
     return edge;
+  }
+
+  private static boolean takesBroodAway(PlanStep step) {
+    return step instanceof PlanStep.LayingStop
+        || step instanceof PlanStep.BroodRemoval
+        || step instanceof PlanStep.ShookSwarm
+        || step instanceof PlanStep.Split;
   }
 
   private boolean anyBetween(Predicate<PlanStep> kind) {

@@ -117,7 +117,7 @@ final class RunDates {
     String limit = told ? "mites.counts.age.done" : "mites.counts.age";
     int age = (int) InputLimits.shipped().get(limit).high();
     RunDays accepted = new RunDays(run.start().minusDays(age), run.end());
-    boolean atStart = mites.counts().isEmpty();
+    boolean atStart = told || mites.counts().isEmpty();
     for (WrittenCount count : mites.counts()) {
       LocalDate date = count.date().value();
       if (!accepted.contains(date)) {
@@ -125,7 +125,7 @@ final class RunDates {
             count.date().place(),
             "mites.counts",
             date + " is outside what is accepted: " + accepted.start() + " to " + accepted.end(),
-            told
+            told || date.isAfter(run.end())
                 ? "the mites of " + run.start() + " cannot be told from a count of another season"
                 : "an older count tells something only if the file says what was done since, in"
                     + " done: (as in plans; [] for nothing)");
