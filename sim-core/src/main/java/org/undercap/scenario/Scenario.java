@@ -18,6 +18,7 @@ import org.undercap.parameter.ParameterSet;
 import org.undercap.treatment.Circumstances;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
+import org.undercap.treatment.Work;
 
 /**
  * A colony, its place, what was counted and what may be done, all on dates. Made from a file by
@@ -143,6 +144,36 @@ public record Scenario(
     List<PlanStep> steps = new ArrayList<>(feeding);
     steps.addAll(done.steps());
     return List.copyOf(steps);
+  }
+
+  /**
+   * Keeper's time for what a plan asks for.
+   *
+   * @param plan a plan
+   * @return time for one colony (minutes)
+   */
+  public double minutes(Plan plan) {
+    return plan.steps().stream().mapToDouble(step -> Work.minutes(step, parameters)).sum();
+  }
+
+  /**
+   * Money for the treatments of a plan.
+   *
+   * @param plan a plan
+   * @return cost for one colony (in the user's money); empty if that of a method is not known
+   */
+  public OptionalDouble cost(Plan plan) {
+    double sum = 0;
+    for (PlanStep step : plan.steps()) {
+      if (step instanceof PlanStep.Application application) {
+        Double cost = keeper.costs().get(application.method().id());
+        if (cost == null) {
+          return OptionalDouble.empty();
+        }
+        sum += cost;
+      }
+    }
+    return OptionalDouble.of(sum);
   }
 
   /**

@@ -130,6 +130,20 @@ public final class ScenarioResolver {
     if (written.threshold().isEmpty()) {
       assumptions.add("threshold", Basis.DEFAULT, "no limit of infestation was chosen");
     }
+    if (written.limits().cost().isPresent()) {
+      plans().stream()
+          .flatMap(plan -> plan.steps().stream())
+          .filter(PlanStep.Application.class::isInstance)
+          .map(step -> ((PlanStep.Application) step).method().id())
+          .filter(id -> !written.costs().containsKey(id))
+          .distinct()
+          .forEach(
+              id ->
+                  assumptions.add(
+                      "limits.cost",
+                      Basis.DEFAULT,
+                      "the cost of " + id + " is not known, so plans with it keep to the limit"));
+    }
     if (written.resistance().isEmpty()) {
       assumptions.add("resistance", Basis.DEFAULT, "no mites resist the treatments");
     }

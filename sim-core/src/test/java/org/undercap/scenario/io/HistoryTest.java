@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.undercap.advice.RuledOut;
 import org.undercap.comparison.CentralRun;
 import org.undercap.ensemble.StartMites;
 import org.undercap.monitoring.EstimateWarning;
@@ -162,6 +163,46 @@ class HistoryTest {
     double treated = mites(read(empty + caged + washes(AUGUST)).orThrow()).median();
     double untreated = mites(october("done: []\n", AUGUST)).median();
     assertTrue(treated > 1 && treated < 0.3 * untreated, treated + " against " + untreated);
+  }
+
+  @Test
+  void whatWasDoneCountsAsUsed() {
+    String twice =
+        "done: [{date: 2025-09-20, treatment: amitraz-strips},"
+            + " {date: 2026-04-20, treatment: amitraz-strips}]\n";
+    String plans =
+        "plans: [{name: Again, steps: [{date: 2026-10-05, treatment: amitraz-strips}]}]\n";
+    Scenario used = read(colony("2026-10-01") + twice + plans + washes(september())).orThrow();
+    Scenario fresh = read(colony("2026-10-01") + plans + washes(september())).orThrow();
+    assertEquals(
+        List.of("amitraz for the third time in a row breeds resistant mites"),
+        new RuledOut(used).reasons(used.plans().get(1)));
+    assertEquals(List.of(), new RuledOut(used).reasons(used.plans().get(0)));
+    assertEquals(List.of(), new RuledOut(fresh).reasons(fresh.plans().get(1)));
+  }
+
+  private static String september() {
+    return "{date: 2026-09-30, bees: 305, mites: 9, method: alcohol}";
+  }
+
+  @Test
+  void limitsOfCostAndTimeRuleOut() {
+    String plans =
+        "plans: [{name: Vapours, steps: [{date: 2026-10-05, treatment: oxalic-sublimation,"
+            + " times: 3, every: 5 days}]}]\n";
+    String costs = "costs: {oxalic-sublimation: 2}\n";
+    assertEquals(List.of(), reasons(plans + costs + "limits: {cost: 6, minutes: 30}\n"));
+    assertEquals(
+        List.of("it costs 6, and your limit is 5", "it takes 30 minutes, and your limit is 29"),
+        reasons(plans + costs + "limits: {cost: 5, minutes: 29}\n"));
+    Scenario unknown =
+        read(colony("2026-10-02") + plans + "limits: {cost: 5}\n" + washes(OCTOBER)).orThrow();
+    assertTrue(unknown.assumptions().stream().anyMatch(it -> it.field().equals("limits.cost")));
+  }
+
+  private static List<String> reasons(String rest) {
+    Scenario scenario = read(colony("2026-10-02") + rest + washes(OCTOBER)).orThrow();
+    return new RuledOut(scenario).reasons(scenario.plans().get(1));
   }
 
   @Test
