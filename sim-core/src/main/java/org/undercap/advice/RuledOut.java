@@ -14,14 +14,16 @@ import org.undercap.climate.Climate;
 import org.undercap.parameter.ParameterCatalogue;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
+import org.undercap.scenario.Quantities;
 import org.undercap.scenario.Scenario;
+import org.undercap.scenario.WorkLimits;
 import org.undercap.treatment.Courses;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
 
 /**
  * What speaks against a plan whatever the mites do: the weather, honey supers, the user's lists,
- * the same substances again.
+ * the same substances again, cost and time beyond what the user can spend.
  */
 public final class RuledOut {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -56,6 +58,7 @@ public final class RuledOut {
     reasons.addAll(weather(plan));
     reasons.addAll(repeats(plan));
     reasons.addAll(tooOften(plan));
+    reasons.addAll(tooDear(plan));
     return List.copyOf(reasons);
   }
 
@@ -91,6 +94,29 @@ public final class RuledOut {
         .orElse(List.of());
   }
 
+  private List<String> tooDear(Plan plan) {
+    List<String> reasons = new ArrayList<>();
+    WorkLimits limits = scenario.keeper().limits();
+    double cost = scenario.cost(plan).orElse(0);
+    if (cost > limits.cost().orElse(Double.POSITIVE_INFINITY)) {
+      reasons.add(
+          "it costs " + said(cost) + ", and your limit is " + said(limits.cost().getAsDouble()));
+    }
+    double minutes = scenario.minutes(plan);
+    if (minutes > limits.minutes().orElse(Double.POSITIVE_INFINITY)) {
+      reasons.add(
+          "it takes "
+              + said(minutes)
+              + " minutes, and your limit is "
+              + said(limits.minutes().getAsDouble()));
+    }
+    return reasons;
+  }
+
+  private static String said(double number) {
+    return Quantities.format(number);
+  }
+
   /** Methods of the catalogue are not repeated more than is usual; users know their own. */
   private List<String> repeats(Plan plan) {
     if (scenario.study()) {
@@ -108,13 +134,13 @@ public final class RuledOut {
   }
 
   /**
-   * Courses of one synthetic class of substances in a row. Organic acids and thymol between them
-   * are no rest: the class comes back to the same mites.
+   * Courses of one synthetic class of substances in a row, those already done first. Organic acids
+   * and thymol between them are no rest: the class comes back to the same mites.
    */
   private List<String> tooOften(Plan plan) {
     double most = scenario.parameters().value(ParameterId.ROTATION_MOST_TIMES);
     Map<String, Integer> inARow = new TreeMap<>(scenario.keeper().treatedBefore());
-    List<List<PlanStep.Application>> courses = new ArrayList<>(Courses.of(plan.steps()));
+    List<List<PlanStep.Application>> courses = new ArrayList<>(Courses.of(doneAnd(plan)));
     courses.sort(Comparator.comparing(course -> course.get(0).date()));
     Map<String, String> reasons = new TreeMap<>();
     for (List<PlanStep.Application> course : courses) {
@@ -123,7 +149,7 @@ public final class RuledOut {
       if (!method.organic()) {
         inARow.keySet().retainAll(Set.of(substances));
         int times = inARow.merge(substances, 1, Integer::sum);
-        if (times > most) {
+        if (times > most && plan.steps().contains(course.get(course.size() - 1))) {
           reasons.put(
               substances,
               substances + " for the " + ordinal(times) + " time in a row breeds resistant mites");
@@ -131,6 +157,12 @@ public final class RuledOut {
       }
     }
     return List.copyOf(reasons.values());
+  }
+
+  private List<PlanStep> doneAnd(Plan plan) {
+    List<PlanStep> steps = new ArrayList<>(scenario.done().steps());
+    steps.addAll(plan.steps());
+    return steps;
   }
 
   private static String ordinal(int number) {

@@ -163,7 +163,7 @@ public final class OutcomeRuns {
   }
 
   private List<Intervention> interventions(List<Case> cases, int later) {
-    List<PlanStep> steps = new ArrayList<>(scenario.feeding());
+    List<PlanStep> steps = new ArrayList<>(scenario.stepsOfEveryPlan());
     plan.steps().forEach(step -> steps.add(step.moved(later)));
     List<Intervention> result = new ArrayList<>();
     for (Intervention intervention : Interventions.of(steps, scenario.circumstances())) {

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Predicate;
 import org.undercap.climate.SeasonDay;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.ModelParameters;
@@ -13,6 +14,7 @@ import org.undercap.simulation.Intervention;
 import org.undercap.simulation.Simulator;
 import org.undercap.simulation.StartShape;
 import org.undercap.treatment.Interventions;
+import org.undercap.treatment.PlanStep;
 import org.undercap.treatment.Treatment;
 
 /**
@@ -20,7 +22,10 @@ import org.undercap.treatment.Treatment;
  * number of mites of the grid and every row of the unknowns, many colonies side by side.
  *
  * <p>Bees and brood are given for the day of the estimate. If counts begin before it, the first day
- * has them in the proportion in which a healthy colony of the climate has them on the two days.
+ * has them in the proportion in which a healthy colony of the climate has them on the two days; if
+ * something was done in between, one to which the same was done. Brood that was taken away or could
+ * not be laid says nothing about the brood before: then the first day has that of a healthy colony
+ * of so many bees.
  */
 final class CountModel {
   private static final int BLOCK = 256;
@@ -34,6 +39,7 @@ final class CountModel {
   private final double beesAtStart;
   private final double broodAtStart;
   private final List<Intervention> interventions;
+  private final boolean broodIsGone;
 
   CountModel(CountedColony colony, List<Count> counts) {
     this.colony = colony;
@@ -41,16 +47,20 @@ final class CountModel {
     start = edge(true);
     days = (int) ChronoUnit.DAYS.between(start, edge(false));
     shape = shapeOn(start);
+    interventions = Interventions.of(colony.steps(), colony.circumstances());
+    broodIsGone = anyBetween(CountModel::takesBroodAway);
     if (start.equals(colony.date())) {
       beesAtStart = 1;
       broodAtStart = 1;
     } else {
-      ColonyLanes later = shapeOn(colony.date());
+      ColonyLanes later =
+          anyBetween(step -> !(step instanceof PlanStep.LateFeeding))
+              ? healthyOnTheDate()
+              : shapeOn(colony.date());
       beesAtStart = shape.adults(SHAPE) / later.adults(SHAPE);
       double brood = later.brood(SHAPE);
       broodAtStart = brood > 0 ? shape.brood(SHAPE) / brood : 0;
     }
-    interventions = Interventions.of(colony.steps(), colony.circumstances());
   }
 
   private LocalDate edge(boolean first) {
@@ -62,6 +72,29 @@ final class CountModel {
       }
     }
     return edge;
+  }
+
+  private static boolean takesBroodAway(PlanStep step) {
+    return step instanceof PlanStep.LayingStop
+        || step instanceof PlanStep.BroodRemoval
+        || step instanceof PlanStep.ShookSwarm
+        || step instanceof PlanStep.Split;
+  }
+
+  private boolean anyBetween(Predicate<PlanStep> kind) {
+    return colony.steps().stream()
+        .filter(kind)
+        .anyMatch(step -> step.date().isBefore(colony.date()) && !step.until().isBefore(start));
+  }
+
+  /** A healthy colony of the first day, run through what was done to the day of the estimate. */
+  private ColonyLanes healthyOnTheDate() {
+    ColonyLanes healthy = shape.copies(SHAPE, 1);
+    healthy.setQueenQuality(0, colony.queenQuality());
+    int until = (int) ChronoUnit.DAYS.between(start, colony.date());
+    return new Simulator(ModelParameters.of(colony.parameters()), drivers(1, until))
+        .run(healthy, interventions, List.of())
+        .colony();
   }
 
   private ColonyLanes shapeOn(LocalDate date) {
@@ -110,7 +143,8 @@ final class CountModel {
     ModelParameters parameters =
         ModelParameters.of(Collections.nCopies(lanes, colony.parameters()));
     Simulator.RunEnd end =
-        new Simulator(parameters, drivers(lanes)).run(block, acting(strength), List.of(observer));
+        new Simulator(parameters, drivers(lanes, days))
+            .run(block, acting(strength), List.of(observer));
     for (int day = end.days(); day <= days; day++) {
       observer.observe(day, end.colony());
     }
@@ -118,7 +152,10 @@ final class CountModel {
 
   private void scale(ColonyLanes block, int lane, Unknowns unknowns, int row, int point) {
     double bees = unknowns.bees(row) * beesAtStart;
-    double brood = unknowns.brood(row) * broodAtStart;
+    double brood =
+        broodIsGone
+            ? bees * shape.brood(SHAPE) / shape.adults(SHAPE)
+            : unknowns.brood(row) * broodAtStart;
     block.scaleTo(lane, bees, brood, MiteGrid.mites(point));
   }
 
@@ -126,9 +163,10 @@ final class CountModel {
     return new CountObserver(counts, colony.parameters(), colony.date(), start, signals, from);
   }
 
-  private DailyDrivers drivers(int lanes) {
-    DailyDrivers drivers = DailyDrivers.of(colony.climate(), start, days, colony.arrivals(), lanes);
-    for (int day = 0; day < days; day++) {
+  private DailyDrivers drivers(int lanes, int length) {
+    DailyDrivers drivers =
+        DailyDrivers.of(colony.climate(), start, length, colony.arrivals(), lanes);
+    for (int day = 0; day < length; day++) {
       double[] temperature = drivers.temperature(day);
       for (int lane = 0; lane < lanes; lane++) {
         temperature[lane] += colony.warmer();

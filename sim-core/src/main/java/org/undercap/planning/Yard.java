@@ -41,8 +41,6 @@ public record Yard(
     List<YardColony> colonies,
     List<YardPlan> plans,
     Optional<Together> together) {
-  private static final long SEED = 1;
-
   /**
    * Copies the lists.
    *
@@ -69,7 +67,7 @@ public record Yard(
     List<YardColony> judged = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
     for (ApiaryColony colony : colonies) {
-      judged.add(judge(colony, trials));
+      judged.add(judge(colony, trials, settings.seed()));
     }
     judged.sort(
         Comparator.comparingDouble(YardColony::upper)
@@ -90,7 +88,7 @@ public record Yard(
   /** A colony that can be run. */
   private record Trial(Scenario scenario, MiteBelief belief) {}
 
-  private static YardColony judge(ApiaryColony colony, List<Trial> trials) {
+  private static YardColony judge(ApiaryColony colony, List<Trial> trials, long seed) {
     if (colony.scenario().isEmpty()) {
       return new YardColony(colony, Optional.empty());
     }
@@ -105,7 +103,7 @@ public record Yard(
     }
     try {
       MitePosterior posterior =
-          MitePosterior.of(scenario.countedColony(), scenario.countsAtStart(), SEED);
+          MitePosterior.of(scenario.countedColony(), scenario.countsThatTell(), seed);
       estimate = Optional.of(posterior.estimate());
       trials.add(new Trial(scenario, MiteBelief.of(posterior)));
     } catch (IllegalArgumentException e) {
@@ -127,6 +125,7 @@ public record Yard(
     List<Plan> plans = site.plans();
     List<List<OutcomeTable>> outcomes = run(trials, plans, settings);
     RuledOut rules = new RuledOut(site);
+    List<List<String>> ruledOut = plans.stream().map(rules::reasons).toList();
     TrialScope scope = TrialScope.of(site);
     List<YardPlan> result = new ArrayList<>();
     for (int plan = 0; plan < plans.size(); plan++) {
@@ -136,7 +135,8 @@ public record Yard(
               .flatMapToDouble(tables -> Arrays.stream(tables.get(place).of(Ranking.HARM)))
               .toArray();
       double[] q = Quantiles.of(harm, 0.1, 0.9);
-      int bestFor = (int) outcomes.stream().filter(tables -> isBest(tables, place)).count();
+      int bestFor =
+          (int) outcomes.stream().filter(tables -> isBest(tables, place, ruledOut)).count();
       double left =
           outcomes.stream()
               .mapToDouble(tables -> tables.get(place).mean(scope.mitesLeft()))
@@ -144,8 +144,7 @@ public record Yard(
               .orElse(0);
       double mean = Arrays.stream(harm).average().orElse(0);
       result.add(
-          new YardPlan(
-              plans.get(plan), mean, q[0], q[1], bestFor, left, rules.reasons(plans.get(plan))));
+          new YardPlan(plans.get(plan), mean, q[0], q[1], bestFor, left, ruledOut.get(plan)));
     }
     result.sort(
         Comparator.<YardPlan>comparingLong(p -> Math.round(p.meanHarm() / Ranking.STEP))
@@ -153,9 +152,16 @@ public record Yard(
     return result;
   }
 
-  private static boolean isBest(List<OutcomeTable> tables, int plan) {
-    double least = tables.stream().mapToDouble(table -> table.mean(Ranking.HARM)).min().orElse(0);
-    return tables.get(plan).mean(Ranking.HARM) <= least + Ranking.STEP;
+  /** Whether a plan that nothing rules out is as good for a colony as the best of these. */
+  private static boolean isBest(List<OutcomeTable> tables, int plan, List<List<String>> ruledOut) {
+    double least =
+        IntStream.range(0, tables.size())
+            .filter(other -> ruledOut.get(other).isEmpty())
+            .mapToDouble(other -> tables.get(other).mean(Ranking.HARM))
+            .min()
+            .orElse(0);
+    return ruledOut.get(plan).isEmpty()
+        && tables.get(plan).mean(Ranking.HARM) <= least + Ranking.STEP;
   }
 
   private static Together together(

@@ -2,7 +2,10 @@ package org.undercap.scenario;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.undercap.climate.Climate;
 import org.undercap.climate.Hemisphere;
 import org.undercap.scenario.Assumption.Basis;
@@ -67,11 +70,34 @@ final class RunDates {
         }
       }
     }
+    checkDone(run);
     for (WrittenPeriod period : written.feeding()) {
       checkDate(run.withWeeksBefore(), "feeding.from", period.from());
       checkDate(run.withWeeksBefore(), "feeding.until", period.until());
     }
     written.mites().ifPresent(mites -> checkCounts(run, mites));
+  }
+
+  /** What was done may lie before the run. */
+  private void checkDone(RunDays run) {
+    List<WrittenStep> done = written.done().orElse(List.of());
+    InputLimit before = InputLimits.shipped().get("done.before");
+    RunDays accepted = new RunDays(run.start().minusDays((long) before.high()), run.end());
+    Set<LocalDate> dates = new TreeSet<>();
+    for (WrittenStep step : done) {
+      if (checkDate(accepted, "done.date", step.first())) {
+        checkDate(accepted, "done", step.last());
+      }
+      step.steps().forEach(each -> dates.add(each.date()));
+    }
+    if (!dates.isEmpty()) {
+      assumptions.add(
+          "done",
+          Basis.DERIVED,
+          "what was done on "
+              + String.join(", ", dates.stream().map(LocalDate::toString).toList())
+              + " acts in the counts after it and under every plan, and counts as used before");
+    }
   }
 
   private boolean checkDate(RunDays run, String field, Written<LocalDate> date) {
@@ -87,9 +113,11 @@ final class RunDates {
   }
 
   private void checkCounts(RunDays run, WrittenMites mites) {
-    int age = (int) InputLimits.shipped().get("mites.counts.age").high();
+    boolean told = written.done().isPresent();
+    String limit = told ? "mites.counts.age.done" : "mites.counts.age";
+    int age = (int) InputLimits.shipped().get(limit).high();
     RunDays accepted = new RunDays(run.start().minusDays(age), run.end());
-    boolean atStart = mites.counts().isEmpty();
+    boolean atStart = told || mites.counts().isEmpty();
     for (WrittenCount count : mites.counts()) {
       LocalDate date = count.date().value();
       if (!accepted.contains(date)) {
@@ -97,16 +125,16 @@ final class RunDates {
             count.date().place(),
             "mites.counts",
             date + " is outside what is accepted: " + accepted.start() + " to " + accepted.end(),
-            "the mites of " + run.start() + " cannot be told from a count of another season");
+            told || date.isAfter(run.end())
+                ? "the mites of " + run.start() + " cannot be told from a count of another season"
+                : "an older count tells something only if the file says what was done since, in"
+                    + " done: (as in plans; [] for nothing)");
       }
       if (!date.isAfter(run.start())) {
         atStart = true;
         addAge(date, run.start());
       } else {
-        assumptions.add(
-            "mites.counts",
-            Basis.DERIVED,
-            "the count of " + date + " is not used to tell the mites of " + run.start());
+        addLater(date, run.start(), told);
       }
     }
     if (!atStart) {
@@ -121,6 +149,23 @@ final class RunDates {
     }
   }
 
+  private void addLater(LocalDate date, LocalDate start, boolean told) {
+    assumptions.add(
+        "mites.counts",
+        Basis.DERIVED,
+        told
+            ? "the count of "
+                + date
+                + " helps to tell the mites of "
+                + start
+                + ": the model runs on to it through what was done"
+            : "the count of "
+                + date
+                + " is not used to tell the mites of "
+                + start
+                + ", since the file does not say what was done until then (done: [] for nothing)");
+  }
+
   private void addAge(LocalDate date, LocalDate start) {
     if (date.isBefore(start)) {
       assumptions.add(
@@ -130,7 +175,8 @@ final class RunDates {
               + date
               + " is carried on to "
               + start
-              + " by the model, without treatment");
+              + " by the model, "
+              + (written.done().isPresent() ? "through what was done" : "without treatment"));
     }
   }
 }

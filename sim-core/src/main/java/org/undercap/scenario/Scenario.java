@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.undercap.climate.Climate;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.internal.Checks;
@@ -17,6 +18,7 @@ import org.undercap.parameter.ParameterSet;
 import org.undercap.treatment.Circumstances;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
+import org.undercap.treatment.Work;
 
 /**
  * A colony, its place, what was counted and what may be done, all on dates. Made from a file by
@@ -34,6 +36,7 @@ public record Scenario(
     List<Count> counts,
     ArrivalLevel arrivals,
     List<PlanStep.LateFeeding> feeding,
+    History done,
     Optional<ChosenThreshold> threshold,
     Map<String, Double> resistance,
     ParameterSet parameters,
@@ -60,6 +63,7 @@ public record Scenario(
    *     known
    * @param arrivals mites from other colonies, to be asked with the hemisphere of the climate
    * @param feeding late feeding, whatever the plan
+   * @param done what was done before any plan
    * @param threshold infestation at which the user wants to act
    * @param resistance share of resistant mites by class of substances (fraction)
    * @param parameters values of the parameters
@@ -120,15 +124,56 @@ public record Scenario(
   }
 
   /**
-   * All that is done under a plan: its own steps and the feeding that goes with every plan.
+   * All that is done under a plan: what goes with every plan and its own steps.
    *
    * @param plan one of the plans
-   * @return the steps, feeding first
+   * @return the steps, those of every plan first
    */
   public List<PlanStep> stepsUnder(Plan plan) {
-    List<PlanStep> steps = new ArrayList<>(feeding);
+    List<PlanStep> steps = new ArrayList<>(stepsOfEveryPlan());
     steps.addAll(plan.steps());
     return List.copyOf(steps);
+  }
+
+  /**
+   * What goes with every plan.
+   *
+   * @return the feeding, then what was done already
+   */
+  public List<PlanStep> stepsOfEveryPlan() {
+    List<PlanStep> steps = new ArrayList<>(feeding);
+    steps.addAll(done.steps());
+    return List.copyOf(steps);
+  }
+
+  /**
+   * Keeper's time for what a plan asks for.
+   *
+   * @param plan a plan
+   * @return time for one colony (minutes)
+   */
+  public double minutes(Plan plan) {
+    return plan.steps().stream().mapToDouble(step -> Work.minutes(step, parameters)).sum();
+  }
+
+  /**
+   * Money for the treatments of a plan.
+   *
+   * @param plan a plan
+   * @return cost for one colony (in the user's money); empty if that of a method is not known
+   */
+  public OptionalDouble cost(Plan plan) {
+    double sum = 0;
+    for (PlanStep step : plan.steps()) {
+      if (step instanceof PlanStep.Application application) {
+        Double cost = keeper.costs().get(application.method().id());
+        if (cost == null) {
+          return OptionalDouble.empty();
+        }
+        sum += cost;
+      }
+    }
+    return OptionalDouble.of(sum);
   }
 
   /**
@@ -153,24 +198,45 @@ public record Scenario(
   }
 
   /**
-   * Counts by which the mites of the first day can be told: those not after it.
+   * Counts up to the first day.
    *
-   * @return the counts up to the first day
+   * @return the counts that are not after it
    */
   public List<Count> countsAtStart() {
     return counts.stream().filter(count -> !count.date().isAfter(start)).toList();
   }
 
   /**
+   * Counts by which the mites of the first day are told: all of them if the user said what was
+   * done, since the model then runs through that; else those up to the first day.
+   *
+   * @return the counts, in the order of their dates
+   */
+  public List<Count> countsThatTell() {
+    return done.told() ? counts : countsAtStart();
+  }
+
+  /**
+   * Later counts that do not tell the mites of the first day: they show whether the run comes true.
+   *
+   * @return the other counts
+   */
+  public List<Count> laterCounts() {
+    return done.told()
+        ? List.of()
+        : counts.stream().filter(count -> count.date().isAfter(start)).toList();
+  }
+
+  /**
    * The colony as those counts met it: before any plan.
    *
-   * @return the colony of the first day, with arrivals and feeding
+   * @return the colony of the first day, with arrivals, feeding and what was done
    */
   public CountedColony countedColony() {
     return CountedColony.of(climate, start, hive.bees(), hive.broodCells())
         .withQueenQuality(hive.queenQuality())
         .withArrivals(this::arrivalsOn)
-        .withSteps(feeding, circumstances());
+        .withSteps(stepsOfEveryPlan(), circumstances());
   }
 
   /**
@@ -183,28 +249,7 @@ public record Scenario(
     List<Plan> all = new ArrayList<>();
     all.add(Plan.doNothing());
     all.addAll(other);
-    return new Scenario(
-        name,
-        about,
-        climate,
-        humid,
-        start,
-        end,
-        hive,
-        mitesInColony,
-        counts,
-        arrivals,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        all,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.plans = all);
   }
 
   /**
@@ -214,28 +259,7 @@ public record Scenario(
    * @return the changed copy
    */
   public Scenario withMites(double mites) {
-    return new Scenario(
-        name,
-        about,
-        climate,
-        humid,
-        start,
-        end,
-        hive,
-        OptionalDouble.of(mites),
-        counts,
-        arrivals,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        plans,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.mitesInColony = OptionalDouble.of(mites));
   }
 
   /**
@@ -245,28 +269,7 @@ public record Scenario(
    * @return the changed copy
    */
   public Scenario withClimate(Climate other) {
-    return new Scenario(
-        name,
-        about,
-        other,
-        humid,
-        start,
-        end,
-        hive,
-        mitesInColony,
-        counts,
-        arrivals,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        plans,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.climate = other);
   }
 
   /**
@@ -277,28 +280,7 @@ public record Scenario(
    * @throws IllegalArgumentException if the run ends before it begins
    */
   public Scenario withEnd(LocalDate other) {
-    return new Scenario(
-        name,
-        about,
-        climate,
-        humid,
-        start,
-        other,
-        hive,
-        mitesInColony,
-        counts,
-        arrivals,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        plans,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.end = other);
   }
 
   /**
@@ -308,28 +290,7 @@ public record Scenario(
    * @return the changed copy
    */
   public Scenario withHive(HiveFacts other) {
-    return new Scenario(
-        name,
-        about,
-        climate,
-        humid,
-        start,
-        end,
-        other,
-        mitesInColony,
-        counts,
-        arrivals,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        plans,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.hive = other);
   }
 
   /**
@@ -339,28 +300,7 @@ public record Scenario(
    * @return the changed copy
    */
   public Scenario withArrivals(ArrivalLevel other) {
-    return new Scenario(
-        name,
-        about,
-        climate,
-        humid,
-        start,
-        end,
-        hive,
-        mitesInColony,
-        counts,
-        other,
-        feeding,
-        threshold,
-        resistance,
-        parameters,
-        ownMethods,
-        plans,
-        study,
-        allowed,
-        organic,
-        keeper,
-        assumptions);
+    return changed(parts -> parts.arrivals = other);
   }
 
   /**
@@ -372,27 +312,52 @@ public record Scenario(
    * @return the changed copy
    */
   public Scenario withColony(String colony, HiveFacts facts, List<Count> counted) {
+    return changed(
+        parts -> {
+          parts.name = colony;
+          parts.hive = facts;
+          parts.mitesInColony = OptionalDouble.empty();
+          parts.counts = counted;
+        });
+  }
+
+  private Scenario changed(Consumer<Parts> change) {
+    Parts parts = new Parts();
+    change.accept(parts);
     return new Scenario(
-        colony,
+        parts.name,
         about,
-        climate,
+        parts.climate,
         humid,
         start,
-        end,
-        facts,
-        OptionalDouble.empty(),
-        counted,
-        arrivals,
+        parts.end,
+        parts.hive,
+        parts.mitesInColony,
+        parts.counts,
+        parts.arrivals,
         feeding,
+        done,
         threshold,
         resistance,
         parameters,
         ownMethods,
-        plans,
+        parts.plans,
         study,
         allowed,
         organic,
         keeper,
         assumptions);
+  }
+
+  /** What copies may change, as it is in this scenario. */
+  private final class Parts {
+    private String name = Scenario.this.name;
+    private Climate climate = Scenario.this.climate;
+    private LocalDate end = Scenario.this.end;
+    private HiveFacts hive = Scenario.this.hive;
+    private OptionalDouble mitesInColony = Scenario.this.mitesInColony;
+    private List<Count> counts = Scenario.this.counts;
+    private ArrivalLevel arrivals = Scenario.this.arrivals;
+    private List<Plan> plans = Scenario.this.plans;
   }
 }

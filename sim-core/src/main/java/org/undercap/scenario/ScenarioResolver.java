@@ -82,6 +82,7 @@ public final class ScenarioResolver {
             counts(),
             arrivals,
             feeding(),
+            done(),
             written.threshold(),
             written.resistance(),
             written.parameters(),
@@ -129,6 +130,20 @@ public final class ScenarioResolver {
     if (written.threshold().isEmpty()) {
       assumptions.add("threshold", Basis.DEFAULT, "no limit of infestation was chosen");
     }
+    if (written.limits().cost().isPresent()) {
+      plans().stream()
+          .flatMap(plan -> plan.steps().stream())
+          .filter(PlanStep.Application.class::isInstance)
+          .map(step -> ((PlanStep.Application) step).method().id())
+          .filter(id -> !written.costs().containsKey(id))
+          .distinct()
+          .forEach(
+              id ->
+                  assumptions.add(
+                      "limits.cost",
+                      Basis.DEFAULT,
+                      "the cost of " + id + " is not known, so plans with it keep to the limit"));
+    }
     if (written.resistance().isEmpty()) {
       assumptions.add("resistance", Basis.DEFAULT, "no mites resist the treatments");
     }
@@ -153,7 +168,8 @@ public final class ScenarioResolver {
 
   private KeeperFacts keeper(HiveFacts hive) {
     Optional<LocalDate> supers = written.colony().orElseThrow().supersUntil().map(Written::value);
-    return new KeeperFacts(supers, written.treatedBefore(), written.costs(), untested(hive));
+    return new KeeperFacts(
+        supers, written.treatedBefore(), written.costs(), written.limits(), untested(hive));
   }
 
   /** What lies outside the range in which the model was tested. */
@@ -206,6 +222,15 @@ public final class ScenarioResolver {
         .toList();
   }
 
+  private History done() {
+    return written.done().map(steps -> new History(true, inOrder(steps))).orElse(History.UNKNOWN);
+  }
+
+  private static List<PlanStep> inOrder(List<WrittenStep> written) {
+    Stream<PlanStep> steps = written.stream().flatMap(step -> step.steps().stream());
+    return steps.sorted(Comparator.comparing(PlanStep::date)).toList();
+  }
+
   private static List<Method> methods(List<Written<Method>> methods) {
     return methods.stream().map(Written::value).toList();
   }
@@ -214,12 +239,9 @@ public final class ScenarioResolver {
     List<Plan> plans = new ArrayList<>();
     plans.add(Plan.doNothing());
     for (WrittenPlan plan : written.plans()) {
-      Stream<PlanStep> steps = plan.steps().stream().flatMap(step -> step.steps().stream());
       plans.add(
           new Plan(
-              plan.name().value(),
-              steps.sorted(Comparator.comparing(PlanStep::date)).toList(),
-              plan.supersUntil().map(Written::value)));
+              plan.name().value(), inOrder(plan.steps()), plan.supersUntil().map(Written::value)));
     }
     return plans;
   }

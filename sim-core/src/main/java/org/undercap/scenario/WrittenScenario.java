@@ -19,6 +19,7 @@ public record WrittenScenario(
     Optional<WrittenMites> mites,
     Optional<Written<ArrivalLevel>> arrivals,
     List<WrittenPeriod> feeding,
+    Optional<List<WrittenStep>> done,
     Optional<Written<Horizon>> horizon,
     Optional<ChosenThreshold> threshold,
     Map<String, Double> resistance,
@@ -29,7 +30,8 @@ public record WrittenScenario(
     List<Written<Method>> allowed,
     boolean organic,
     Map<String, Integer> treatedBefore,
-    Map<String, Double> costs) {
+    Map<String, Double> costs,
+    WorkLimits limits) {
 
   /**
    * Copies the collections.
@@ -41,6 +43,7 @@ public record WrittenScenario(
    * @param mites what is known about mites
    * @param arrivals mites from other colonies
    * @param feeding spans of late feeding
+   * @param done what was done before any plan; empty if the user does not say
    * @param horizon length of the run
    * @param threshold infestation at which the user wants to act
    * @param resistance share of resistant mites by class of substances (fraction)
@@ -52,9 +55,11 @@ public record WrittenScenario(
    * @param organic whether the user keeps to organic schemes
    * @param treatedBefore how many times in a row each class of substances was used before (times)
    * @param costs cost of one application by id of the method (in the user's money)
+   * @param limits what the user can spend on a colony
    */
   public WrittenScenario {
     feeding = List.copyOf(feeding);
+    done = done.map(List::copyOf);
     resistance = Map.copyOf(resistance);
     methods = List.copyOf(methods);
     plans = List.copyOf(plans);

@@ -187,7 +187,7 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Answer answer(Scenario scenario) {
-    StartMites mites = Mites.of(scenario);
+    StartMites mites = Mites.of(scenario, ensemble.settings().seed());
     Comparison comparison;
     try (Progress progress =
         RootCommand.progress(

@@ -1,6 +1,7 @@
 package org.undercap.cli.command;
 
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 
@@ -9,8 +10,12 @@ final class Mites {
   private Mites() {}
 
   static StartMites of(Scenario scenario) {
+    return of(scenario, EnsembleSettings.USUAL_SEED);
+  }
+
+  static StartMites of(Scenario scenario, long seed) {
     try {
-      return StartMites.of(scenario);
+      return StartMites.of(scenario, seed);
     } catch (IllegalArgumentException e) {
       throw new InvalidFileException(scenario.name() + ": error: mites.counts: " + e.getMessage());
     }

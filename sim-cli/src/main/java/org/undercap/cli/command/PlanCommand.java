@@ -83,7 +83,8 @@ final class PlanCommand implements Callable<Integer> {
     SearchSettings settings = settings();
     int most = settings.schedules() + settings.finalists();
     try (Progress progress = RootCommand.progress(spec, "schedules", most)) {
-      return PlanSearch.of(scenario, Mites.of(scenario), settings, progress::add);
+      return PlanSearch.of(
+          scenario, Mites.of(scenario, settings.ensemble().seed()), settings, progress::add);
     }
   }
 

@@ -11,6 +11,7 @@ import org.undercap.cli.option.CountText;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.UsageException;
+import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.monitoring.BeforeAfter;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
@@ -27,8 +28,6 @@ import org.undercap.treatment.PlanStep;
 
 /** A colony of a scenario, what was done to it under a plan, and what was counted afterwards. */
 record PoorResultCase(Scenario scenario, Plan plan, Count after) {
-  private static final long SEED = 1;
-
   /**
    * Puts the case together.
    *
@@ -152,7 +151,7 @@ record PoorResultCase(Scenario scenario, Plan plan, Count after) {
         new Circumstances(met.openFloor(), met.humid(), Map.of(), met.peakEggs(), met.parameters());
     CountedColony colony = scenario.countedColony().withSteps(scenario.stepsUnder(plan), open);
     try {
-      return PoorResult.rank(colony, scenario.countsAtStart(), after, SEED);
+      return PoorResult.rank(colony, scenario.countsAtStart(), after, EnsembleSettings.USUAL_SEED);
     } catch (IllegalArgumentException e) {
       throw new InvalidFileException(file + ": error: mites.counts: " + e.getMessage());
     }

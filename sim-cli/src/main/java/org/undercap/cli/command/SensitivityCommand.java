@@ -126,7 +126,7 @@ final class SensitivityCommand implements Callable<Integer> {
     Optional<OutputFolder> folder =
         output.folder().map(where -> where.with(CommandWords.manifest(spec)));
     folder.ifPresent(where -> SensitivityFiles.check(where, output.svg()));
-    StartMites mites = Mites.of(scenario);
+    StartMites mites = Mites.of(scenario, seed);
     SensitivityPage page = study(scenario, plan, mites, axes, outcome);
     if (json.wanted()) {
       StringWriter document = new StringWriter();

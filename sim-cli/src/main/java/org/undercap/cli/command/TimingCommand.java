@@ -98,7 +98,7 @@ final class TimingCommand implements Callable<Integer> {
                     path.with(
                         CommandWords.manifest(spec, scenario, Optional.of(ensemble.settings()))));
     folder.ifPresent(to -> TimingFiles.check(to, output.svg()));
-    StartMites mites = Mites.of(scenario);
+    StartMites mites = Mites.of(scenario, ensemble.settings().seed());
     Timing timing = timing(scenario, mites, chosen);
     if (json.wanted()) {
       StringWriter document = new StringWriter();

@@ -91,7 +91,7 @@ public final class ClassCounts {
       Speech speech) {
     Scenario scenario = scenario(rows, treated, climate);
     Plan plan = scenario.plans().get(scenario.plans().size() - 1);
-    StartMites mites = StartMites.of(scenario);
+    StartMites mites = StartMites.of(scenario, settings.seed());
     CurveBands curves =
         new Ensemble(scenario, mites.belief(), settings)
             .run(List.of(plan), List.of(), done -> {})

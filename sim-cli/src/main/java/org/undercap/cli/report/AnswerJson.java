@@ -76,8 +76,8 @@ public final class AnswerJson {
     json.text("name", result.plan().name())
         .number("rank", comparison.ranking().indexOf(place) + 1L)
         .texts("ruledOut", answer.advice().ruledOut().get(place))
-        .number("minutes", PlanTables.minutes(result.plan()))
-        .number("cost", PlanTables.cost(comparison.scenario(), result.plan()))
+        .number("minutes", comparison.scenario().minutes(result.plan()))
+        .number("cost", comparison.scenario().cost(result.plan()))
         .list("steps", result.plan().steps(), AnswerJson::step)
         .list(
             "efficacy",

@@ -22,7 +22,6 @@ import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.scenario.Plan;
-import org.undercap.scenario.Scenario;
 import org.undercap.treatment.PlanStep;
 
 /** All plans held against each other in tables, the best first. */
@@ -166,7 +165,7 @@ final class PlanTables {
 
   private Grid effort() {
     Cells cells = new Cells();
-    cells.add("minutes", r -> Figures.whole(minutes(r.plan())));
+    cells.add("minutes", r -> Figures.whole(answer.scenario().minutes(r.plan())));
     cells.add("cost", r -> cost(r.plan()));
     cells.addWords("what rules it out", r -> ruledOut(r.plan()));
     return cells.grid("What each plan takes, for one colony");
@@ -182,23 +181,8 @@ final class PlanTables {
     throw new IllegalArgumentException("no plan " + plan.name());
   }
 
-  /** Keeper's time for the treatments of a plan (minutes). */
-  static double minutes(Plan plan) {
-    return applications(plan).stream().mapToDouble(a -> a.method().minutes()).sum();
-  }
-
-  /** Money for the treatments of a plan, if the user named the cost of all of them. */
-  static OptionalDouble cost(Scenario scenario, Plan plan) {
-    Map<String, Double> costs = scenario.keeper().costs();
-    List<PlanStep.Application> applications = applications(plan);
-    return applications.stream().allMatch(a -> costs.containsKey(a.method().id()))
-        ? OptionalDouble.of(
-            applications.stream().mapToDouble(a -> costs.get(a.method().id())).sum())
-        : OptionalDouble.empty();
-  }
-
   private String cost(Plan plan) {
-    OptionalDouble cost = cost(answer.scenario(), plan);
+    OptionalDouble cost = answer.scenario().cost(plan);
     return cost.isPresent() ? Numbers.exact(cost.getAsDouble()) : "not given";
   }
 

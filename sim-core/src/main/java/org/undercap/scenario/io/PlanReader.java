@@ -70,13 +70,17 @@ final class PlanReader {
     for (FieldReader plan : plans) {
       plan.require("name", "steps");
       Optional<Written<String>> name = plan.value("name", text -> newName(text, written));
-      List<WrittenStep> steps =
-          plan.maps("steps").stream().flatMap(step -> step(step).stream()).toList();
+      List<WrittenStep> steps = steps(plan.maps("steps"));
       Optional<Written<LocalDate>> supers = plan.value("supers-until", Quantities::date);
       plan.done();
       name.ifPresent(given -> written.add(new WrittenPlan(given, steps, supers)));
     }
     return written;
+  }
+
+  /** The steps of a list. */
+  List<WrittenStep> steps(List<FieldReader> steps) {
+    return steps.stream().flatMap(step -> step(step).stream()).toList();
   }
 
   private static String newName(String text, List<WrittenPlan> before) throws BadValueException {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.undercap.parameter.ParameterChanges;
@@ -23,8 +24,10 @@ import org.undercap.scenario.Quantities;
 import org.undercap.scenario.Reading;
 import org.undercap.scenario.Scenario;
 import org.undercap.scenario.ScenarioResolver;
+import org.undercap.scenario.WorkLimits;
 import org.undercap.scenario.Written;
 import org.undercap.scenario.WrittenScenario;
+import org.undercap.scenario.WrittenStep;
 import org.undercap.source.Source;
 
 /**
@@ -167,6 +170,7 @@ public final class ScenarioReader {
     MethodReader methods = new MethodReader(parameters);
     all.maps("methods").forEach(methods::read);
     boolean study = all.flag("study").map(Written::value).orElse(false);
+    PlanReader plans = new PlanReader(methods, study);
     WrittenScenario written =
         new WrittenScenario(
             all.value("name", text -> Texts.text(text, LONGEST_NAME)),
@@ -178,17 +182,19 @@ public final class ScenarioReader {
             all.maps("feeding").stream()
                 .flatMap(period -> PeriodReader.read(period).stream())
                 .toList(),
+            done(all, plans),
             all.value("horizon", Horizon::parse),
             all.map("threshold").flatMap(ScenarioReader::threshold),
             all.map("resistance").map(map -> resistance(map, methods)).orElse(Map.of()),
             parameters,
             methods.own(),
-            new PlanReader(methods, study).read(all.maps("plans")),
+            plans.read(all.maps("plans")),
             study,
             all.values("allowed", methods::find),
             all.flag("organic").map(Written::value).orElse(false),
             all.map("treated-before").map(map -> treatedBefore(map, methods)).orElse(Map.of()),
-            all.map("costs").map(map -> costs(map, methods)).orElse(Map.of()));
+            all.map("costs").map(map -> costs(map, methods)).orElse(Map.of()),
+            all.map("limits").map(ScenarioReader::limits).orElse(WorkLimits.NONE));
     all.done();
     return written;
   }
@@ -241,6 +247,23 @@ public final class ScenarioReader {
     }
     map.done();
     return costs;
+  }
+
+  /** An empty list says that nothing was done; without the key nothing is known. */
+  private static Optional<List<WrittenStep>> done(FieldReader all, PlanReader plans) {
+    List<WrittenStep> steps = plans.steps(all.maps("done"));
+    return all.has("done") ? Optional.of(steps) : Optional.empty();
+  }
+
+  private static WorkLimits limits(FieldReader map) {
+    Optional<Written<Double>> cost = map.number("cost");
+    Optional<Written<Double>> minutes = map.number("minutes");
+    map.done();
+    return new WorkLimits(optional(cost), optional(minutes));
+  }
+
+  private static OptionalDouble optional(Optional<Written<Double>> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get().value()) : OptionalDouble.empty();
   }
 
   private SortedMap<LocalDate, Double> temperatures(String text) throws BadValueException {

@@ -185,8 +185,12 @@ class ScenarioReaderTest {
   @Test
   void feedingGoesWithEveryPlan() {
     Scenario scenario = ScenarioReader.read(EVERYTHING).orThrow();
-    assertEquals(scenario.feeding(), scenario.stepsUnder(scenario.plans().get(0)));
-    assertEquals(5, scenario.stepsUnder(scenario.plans().get(1)).size());
+    int everywhere = scenario.feeding().size() + scenario.done().steps().size();
+    List<PlanStep> untreated = scenario.stepsUnder(scenario.plans().get(0));
+    assertEquals(scenario.feeding(), untreated.subList(0, 1));
+    assertEquals(scenario.stepsOfEveryPlan(), untreated);
+    assertEquals(everywhere, untreated.size());
+    assertEquals(everywhere + 4, scenario.stepsUnder(scenario.plans().get(1)).size());
   }
 
   @Test
