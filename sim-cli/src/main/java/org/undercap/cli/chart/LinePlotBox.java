@@ -202,11 +202,16 @@ final class LinePlotBox implements PlotBox {
   @Override
   public void draw(Graphics2D g, boolean keyed) {
     head.draw(g, area.getX(), area.getY());
-    plot.bands().forEach(band -> fill(g, band.x(), band.high(), band.low(), Meaning.BEES.look()));
+    for (LinePlot.Band band : plot.bands()) {
+      fill(g, band.x(), band.high(), band.low(), Meaning.BEES.look());
+      edge(g, band.x(), band.high(), Meaning.BEES.look());
+    }
     for (LinePlot.Line each : plot.areas()) {
       List<Double> zero = each.x().stream().map(at -> 0.0).toList();
       fill(g, each.x(), each.y(), zero, each.look());
     }
+    // Edges after all fillings, so that no area hides where another one ends.
+    plot.areas().forEach(each -> edge(g, each.x(), each.y(), each.look()));
     axes(g);
     plot.spans().forEach(mark -> span(g, mark));
     flags.draw(g, box.getY());
@@ -228,9 +233,12 @@ final class LinePlotBox implements PlotBox {
     filling.closePath();
     g.setColor(look.color());
     g.fill(filling);
+  }
+
+  private void edge(Graphics2D g, List<Double> xs, List<Double> ys, Look look) {
     g.setColor(Palette.DARK_GREY);
     g.setStroke(look.dash().stroke(style.lineWidth() / 2));
-    g.draw(path(xs, high));
+    g.draw(path(xs, ys));
   }
 
   private Path2D path(List<Double> xs, List<Double> ys) {

@@ -38,8 +38,8 @@ class LessonChartsTest {
   /** Okabe and Ito, the light mixtures for areas, and greys; see the palette of the charts. */
   private static final Set<String> COLOURS =
       Set.of(
-          "#000000", "#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#d5ecfa", "#faf4b8",
-          "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
+          "#000000", "#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#d5ecfa", "#abdaf4",
+          "#faf4b8", "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
 
   private static final Pattern PAINT =
       Pattern.compile("(?:fill|stroke)=\"(rgb\\((\\d+),(\\d+),(\\d+)\\)|black|white)\"");
@@ -196,6 +196,6 @@ class LessonChartsTest {
     LessonPack pack = pack(Lesson.GEL_WARMTH, "temperate-oceanic", fahrenheit, ChartStyle.A4);
     List<String> words = LayoutFaults.words(pack.chart(Lesson.GEL_WARMTH));
     assertTrue(
-        words.stream().anyMatch(w -> w.replace('\u00a0', ' ').equals("68 F")), words.toString());
+        words.stream().anyMatch(w -> w.replace('\u00a0', ' ').equals("68 °F")), words.toString());
   }
 }
