@@ -38,6 +38,7 @@ final class BarPlotBox implements PlotBox {
   private Rectangle2D area = new Rectangle2D.Double();
   private Rectangle2D box = new Rectangle2D.Double();
   private double leastHead;
+  private double leastValues;
 
   BarPlotBox(
       BarPlot plot,
@@ -87,16 +88,18 @@ final class BarPlotBox implements PlotBox {
 
   @Override
   public double sideRoom() {
-    return 0;
+    return valueRoom();
   }
 
   @Override
   public void align(double headRoom, double sideRoom) {
     leastHead = headRoom;
+    leastValues = sideRoom;
   }
 
   private double valueRoom() {
-    return values.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP;
+    double widest = values.stream().mapToDouble(letters.text()::width).max().orElse(0);
+    return Math.max(leastValues, widest + GAP);
   }
 
   private double rowHeight(int row) {
@@ -192,8 +195,7 @@ final class BarPlotBox implements PlotBox {
       if (withHeads) {
         centred(g, heads.get(row), area.getX(), middle);
       }
-      double end = plot.isAccount() ? x(plot.end(row)) : box.getMaxX();
-      centred(g, values.get(row), end + GAP, middle);
+      centred(g, values.get(row), x(plot.end(row)) + GAP, middle);
     }
   }
 

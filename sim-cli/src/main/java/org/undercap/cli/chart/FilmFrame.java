@@ -79,10 +79,12 @@ public final class FilmFrame implements Chart {
     PageFrame frame = new PageFrame(style, letters, text, captions.dot());
     int columns = Math.min(style.columns(), stills.size());
     int rows = (stills.size() + columns - 1) / columns;
-    double each = stillHeight(letters, boxHeight(letters, frame, rows));
+    double boxHeight = boxHeight(letters, frame, rows);
+    double each = stillHeight(letters, boxHeight);
     double least = frame.bodyTop() + rows * each + frame.footerHeight();
     double height = Math.max(rows == 1 || columns > 1 ? style.chartHeight() : 0, least);
     double width = (frame.right() - frame.left() - (columns - 1) * 3 * GAP) / columns;
+    double dot = StillDrawing.dot(stills, style, width, boxHeight);
     return List.of(
         new ChartPage(
             style,
@@ -93,8 +95,7 @@ public final class FilmFrame implements Chart {
               for (int i = 0; i < stills.size(); i++) {
                 double left = frame.left() + (i % columns) * (width + 3 * GAP);
                 double top = frame.bodyTop() + (i / columns) * each;
-                double boxHeight = boxHeight(letters, frame, rows);
-                new StillDrawing(style, letters, captions, width, boxHeight)
+                new StillDrawing(style, letters, captions, width, boxHeight, dot)
                     .draw(g, stills.get(i), left, top);
               }
             }));

@@ -30,7 +30,7 @@ final class LabelPlacer {
   private static final double TOGETHER = 8;
 
   /** What a label costs at each place where its curve runs together with another (points). */
-  private static final double DOUBTFUL = 45;
+  private static final double DOUBTFUL = 90;
 
   /** A curve at this distance no longer makes a label doubtful (points). */
   private static final double CLEAR = 60;

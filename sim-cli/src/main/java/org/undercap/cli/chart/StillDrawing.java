@@ -14,7 +14,8 @@ record StillDrawing(
     Letters letters,
     FilmFrame.Captions captions,
     double width,
-    double boxHeight) {
+    double boxHeight,
+    double dot) {
   /** Space between the parts (points). */
   static final double GAP = 5;
 
@@ -22,6 +23,27 @@ record StillDrawing(
   private static final double DOT = 0.42;
 
   private static final double DOT_STEP = 1.45;
+
+  /** Size of dots at which the fullest boxes hold all of theirs; at most the usual one (points). */
+  static double dot(List<FilmFrame.Still> stills, ChartStyle style, double width, double height) {
+    double size = style.textSize() * DOT;
+    for (FilmFrame.Still still : stills) {
+      int cells = still.dotsInCells().size();
+      size = fitting(new Rectangle2D.Double(0, 0, width, height), still.dotsOnBees(), size);
+      for (int dots : still.dotsInCells()) {
+        size = fitting(new Rectangle2D.Double(0, 0, width / cells, height), dots, size);
+      }
+    }
+    return size;
+  }
+
+  private static double fitting(Rectangle2D box, int dots, double most) {
+    double size = most;
+    while (!fit(box, dots, size * DOT_STEP)) {
+      size *= 0.9;
+    }
+    return size;
+  }
 
   void draw(Graphics2D g, FilmFrame.Still still, double left, double top) {
     double y = PlotBox.write(g, letters.bold(), List.of(still.moment()), Palette.BLACK, left, top);
@@ -60,17 +82,10 @@ record StillDrawing(
     g.draw(box);
   }
 
-  /**
-   * Dots in rows from the bottom up; squares for mites in cells, so that they differ in grey. Where
-   * a box is low, dots become smaller until all fit.
-   */
+  /** Dots in rows from the bottom up; squares for mites in cells, so that they differ in grey. */
   private void dots(Graphics2D g, Rectangle2D box, int number, Look look, boolean square) {
-    double size = style.textSize() * DOT;
-    while (!fit(box, number, size * DOT_STEP)) {
-      size *= 0.9;
-    }
     g.setColor(look.color());
-    for (Rectangle2D place : places(box, number, size)) {
+    for (Rectangle2D place : places(box, number, dot)) {
       if (square) {
         g.fill(place);
       } else {
