@@ -94,7 +94,8 @@ public final class FilmFrame implements Chart {
               frame.draw(g, Math.ceil(height));
               for (int i = 0; i < stills.size(); i++) {
                 double left = frame.left() + (i % columns) * (width + 3 * GAP);
-                double top = frame.bodyTop() + (i / columns) * each;
+                int row = i / columns;
+                double top = frame.bodyTop() + row * each;
                 new StillDrawing(style, letters, captions, width, boxHeight, dot)
                     .draw(g, stills.get(i), left, top);
               }

@@ -209,7 +209,7 @@ final class LabelPlacer {
   /** Grows with the distance to the own curve and with the nearness of others. */
   private double cost(Trace own, Spot spot) {
     Rectangle2D box = spot.box();
-    if (spot.leaderTo().isEmpty() && isCutOff(own, box)) {
+    if (isCutOff(own, box)) {
       return Double.POSITIVE_INFINITY;
     }
     double cost = 0;

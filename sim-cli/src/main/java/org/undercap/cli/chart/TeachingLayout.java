@@ -16,6 +16,9 @@ final class TeachingLayout {
   private static final int MOST_STEPS = 5;
   private static final int MOST_STEPS_OF_MANY = 3;
 
+  /** Height of a chart with plots below each other, in that of one plot (ratio). */
+  private static final double STACKED = 1.2;
+
   /** Rounds until the width of heads and that of plots agree. */
   private static final int ROUNDS = 4;
 
@@ -53,7 +56,9 @@ final class TeachingLayout {
     double top = frame.bodyTop() + key.height();
     int rows = beside ? 1 : plots.size();
     height =
-        Math.max(style.chartHeight(), top + rows * least + (rows - 1) * gap + frame.footerHeight());
+        Math.max(
+            rows > 1 ? STACKED * style.chartHeight() : style.chartHeight(),
+            top + rows * least + (rows - 1) * gap + frame.footerHeight());
     double free = height - top - frame.footerHeight();
     double rowHeight = (free - (rows - 1) * gap) / rows;
     double left = frame.left();

@@ -180,6 +180,32 @@ class LessonChartsTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Lesson.class)
+  void slidesKeepTheirSize(Lesson lesson) {
+    LessonPack pack =
+        pack(lesson, "southern-temperate", english(Audience.PRACTISED), ChartStyle.SLIDE);
+    ChartPage page = pack.chart(lesson).pages().get(0);
+    assertEquals(ChartStyle.SLIDE.chartHeight(), page.height(), 0, lesson.id());
+  }
+
+  /** Months come from the place; only the lesson on both hemispheres names them. */
+  @Test
+  void wordsNameNoMonthOrFeastOfOneHemisphere() {
+    Pattern season =
+        Pattern.compile(
+            "January|February|March|April|\\bMay\\b|June|July|August|September|October"
+                + "|November|December|New Year|Christmas|Easter");
+    List<String> lines = Words.shipped().asFile().lines().toList();
+    assertTrue(lines.stream().anyMatch(line -> season.matcher(line).find()), "the search works");
+    List<String> found =
+        lines.stream()
+            .filter(line -> !line.startsWith("month.") && !line.startsWith("lesson.north-south."))
+            .filter(line -> season.matcher(line).find())
+            .toList();
+    assertEquals(List.of(), found);
+  }
+
   @Test
   void findingSaysSoWhereTheNumbersDoNotSayIt() {
     LessonPack pack =
