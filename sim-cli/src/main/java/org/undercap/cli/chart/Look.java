@@ -19,7 +19,8 @@ public record Look(Color color, Dash dash, Marker marker) {
           Marker.TRIANGLE,
           Marker.DIAMOND,
           Marker.RING,
-          Marker.POINT_DOWN);
+          Marker.POINT_DOWN,
+          Marker.FRAME);
 
   /**
    * Keeps the parts.
@@ -32,8 +33,8 @@ public record Look(Color color, Dash dash, Marker marker) {
 
   /**
    * Look of a whole plan where plans share one plot. Colours that mean mites on bees or in cells
-   * are left out. Neighbours differ in all three parts, the first six plans in their markers, the
-   * first 30 in dash or marker. No plan has a cross, which marks what is lost or ruled out.
+   * are left out. Neighbours differ in all three parts, the first seven plans in their markers, the
+   * first 35 in dash or marker. No plan has a cross, which marks what is lost or ruled out.
    *
    * @param index place of the plan in the list, from 0
    * @return its look
