@@ -58,7 +58,7 @@ final class ArrivalLessons {
 
   static LessonResult collapse(LessonPlace place) {
     LocalDate from = place.on(Month.AUGUST, 1);
-    LocalDate treated = place.on(Month.AUGUST, 10);
+    LocalDate treated = place.on(Month.AUGUST, 5);
     LocalDate fall = place.on(Month.SEPTEMBER, 20);
     LocalDate quietAgain = place.on(Month.OCTOBER, 15);
     LocalDate last = place.on(Month.NOVEMBER, 1);

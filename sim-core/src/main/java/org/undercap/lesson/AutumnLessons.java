@@ -5,6 +5,7 @@ import java.time.Month;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import org.undercap.ensemble.SeasonDates;
 import org.undercap.lesson.LessonResult.Figures;
 import org.undercap.simulation.DailyTable;
 import org.undercap.treatment.PlanStep;
@@ -19,17 +20,18 @@ final class AutumnLessons {
     LocalDate first = place.on(Month.AUGUST, 1);
     LocalDate latest = place.on(Month.OCTOBER, 10);
     LocalDate midwinter = place.on(Month.JANUARY, 1).plusYears(1);
-    LessonRun season = LessonRun.of(place, place.on(Month.MARCH, 1), SetUps.number("season.mites"));
+    LessonRun colony = LessonRun.of(place, place.on(Month.MARCH, 1), SetUps.number("season.mites"));
     List<Double> days = new ArrayList<>();
     List<Double> parasitised = new ArrayList<>();
     List<Double> left = new ArrayList<>();
     for (LocalDate start : first.datesUntil(latest.plusDays(1), Period.ofWeeks(1)).toList()) {
-      LessonCourse course = season.treat(STRIPS, start).until(midwinter);
+      LessonCourse course = colony.treat(STRIPS, start).until(midwinter);
       days.add((double) start.toEpochDay());
       parasitised.add(100 * course.parasitisedWinterBrood(place.climate()));
       left.add(course.mites(midwinter));
     }
     int last = days.size() - 1;
+    SeasonDates season = colony.until(midwinter).seasonDates(place.climate());
     Figures figures =
         new Figures()
             .put("harmFirst", parasitised.get(0) / 100)
@@ -38,17 +40,28 @@ final class AutumnLessons {
             .put("leftLast", left.get(last))
             .put("first", first)
             .put("latest", LocalDate.ofEpochDay(days.get(last).longValue()))
-            .put("midwinter", midwinter);
+            .put("midwinter", midwinter)
+            .put("winterBeesFrom", season.winterBeesFrom())
+            .put("winterBeesUntil", season.winterBeesUntil());
     return figures.result(
         place,
         parasitised.get(last) > 1.3 * parasitised.get(0) && left.get(last) < left.get(0),
-        starts("harm-to-winter-bees", "percent-of-brood", "parasitised", days, parasitised),
-        starts("mites-left", "mites", "all-mites", days, left));
+        starts("harm-to-winter-bees", "percent-of-brood", "parasitised", days, parasitised, season),
+        starts("mites-left", "mites", "all-mites", days, left, season));
   }
 
   private static Panel starts(
-      String name, String unit, String line, List<Double> days, List<Double> values) {
-    return Panel.starts(unit).named(name).line(Series.of(line, days, values)).build();
+      String name,
+      String unit,
+      String line,
+      List<Double> days,
+      List<Double> values,
+      SeasonDates season) {
+    return Panel.starts(unit)
+        .named(name)
+        .line(Series.of(line, days, values))
+        .span("winter-bees-emerge", season.winterBeesFrom(), season.winterBeesUntil())
+        .build();
   }
 
   static LessonResult lateSyrup(LessonPlace place) {

@@ -64,16 +64,16 @@ final class LedgerLesson {
       double at = onBees + inCells;
       at = up(bars, 1, at, born);
       at = up(bars, 2, at, arrived);
-      at = down(bars, 3, at, killedOnBees);
-      at = down(bars, 4, at, killedInCells);
-      down(bars, 5, at, died);
+      at = down(bars, 3, "killed-by-treatment", at, killedOnBees);
+      at = down(bars, 4, "killed-by-treatment", at, killedInCells);
+      down(bars, 5, "died", at, died);
       bars.add(new Bar(6, "on-bees", 0, leftOnBees));
       bars.add(new Bar(6, "in-cells", leftOnBees, left()));
       return bars;
     }
 
-    private static double down(List<Bar> bars, int row, double at, double by) {
-      bars.add(new Bar(row, "fewer", Math.max(0, at - by), at));
+    private static double down(List<Bar> bars, int row, String part, double at, double by) {
+      bars.add(new Bar(row, part, Math.max(0, at - by), at));
       return at - by;
     }
 

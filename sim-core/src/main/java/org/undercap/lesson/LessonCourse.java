@@ -89,8 +89,7 @@ record LessonCourse(DailyTable table) {
    * reared (fraction).
    */
   double parasitisedWinterBrood(Climate climate) {
-    SeasonDates dates =
-        SeasonDates.of(climate, table.start(), date(table.days() - 1), ParameterSet.shipped());
+    SeasonDates dates = seasonDates(climate);
     double cells = 0;
     double parasitised = 0;
     for (int day = day(dates.winterBeesFrom()); day <= day(dates.winterBeesUntil()); day++) {
@@ -101,6 +100,11 @@ record LessonCourse(DailyTable table) {
       parasitised += opened * share;
     }
     return cells > 0 ? parasitised / cells : 0;
+  }
+
+  /** When the winter bees of the run emerge. */
+  SeasonDates seasonDates(Climate climate) {
+    return SeasonDates.of(climate, table.start(), date(table.days() - 1), ParameterSet.shipped());
   }
 
   /** A daily value as a line over dates, every so many days. */

@@ -17,6 +17,9 @@ import org.undercap.treatment.MethodCatalogue;
 public final class StartMap {
   private static final int WEEKS_TRIED = 12;
 
+  /** Differences below this are rounding of the run (fraction). */
+  private static final double SAME = 1e-3;
+
   private static final List<String> METHODS =
       List.of(
           "thymol-gel",
@@ -79,8 +82,8 @@ public final class StartMap {
   /**
    * The map as a lesson.
    *
-   * @return map and figures; the finding holds if each method does best at its first or second date
-   *     and worst at its last
+   * @return map and figures; the finding holds if each method does best in the first half of the
+   *     dates and never better with a start later than its best one
    */
   public LessonResult lesson() {
     LocalDate last = starts.get(starts.size() - 1).plusWeeks(16);
@@ -91,6 +94,8 @@ public final class StartMap {
             starts.stream().map(LocalDate::toString).toList(),
             methods.stream().map(Method::id).toList());
     boolean laterIsWorse = true;
+    int bestBy = 0;
+    double leastLate = Double.POSITIVE_INFINITY;
     double best = Double.POSITIVE_INFINITY;
     Method bestMethod = methods.get(0);
     LocalDate bestDate = starts.get(0);
@@ -105,12 +110,15 @@ public final class StartMap {
         harm.add(100 * course.parasitisedWinterBrood(place.climate()));
         panel.cell(new Cell(column, row, harm.get(column), mark(method, start, column)));
       }
-      laterIsWorse &= harm.get(harm.size() - 1) > harm.get(0);
       double least = harm.stream().min(Double::compare).orElseThrow();
+      int bestColumn = harm.indexOf(least);
+      laterIsWorse &= bestColumn < harm.size() / 2 && risesFrom(harm, bestColumn);
+      bestBy = Math.max(bestBy, bestColumn);
+      leastLate = Math.min(leastLate, harm.get(harm.size() - 1));
       if (least < best) {
         best = least;
         bestMethod = method;
-        bestDate = starts.get(harm.indexOf(least));
+        bestDate = starts.get(bestColumn);
       }
       worst = Math.max(worst, harm.stream().max(Double::compare).orElseThrow());
     }
@@ -122,9 +130,21 @@ public final class StartMap {
         .put("best", best / 100)
         .put("worst", worst / 100)
         .put("none", none)
+        .put("bestBy", starts.get(bestBy))
+        .put("leastLate", leastLate / 100)
         .put("first", starts.get(0))
         .put("last", starts.get(starts.size() - 1))
         .result(place, laterIsWorse, panel.build());
+  }
+
+  /** Whether values never fall from a place in the list on, and end higher. */
+  private static boolean risesFrom(List<Double> values, int from) {
+    for (int i = from + 1; i < values.size(); i++) {
+      if (values.get(i) < values.get(i - 1) * (1 - SAME)) {
+        return false;
+      }
+    }
+    return values.get(values.size() - 1) > values.get(from);
   }
 
   private String mark(Method method, LocalDate start, int column) {

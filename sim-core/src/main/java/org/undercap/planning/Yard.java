@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import org.undercap.advice.Refusal;
 import org.undercap.advice.RuledOut;
@@ -64,6 +65,20 @@ public record Yard(
    * @return the yard
    */
   public static Yard of(Scenario site, List<ApiaryColony> colonies, EnsembleSettings settings) {
+    return of(site, colonies, settings, done -> {});
+  }
+
+  /**
+   * Judges the colonies of a yard and tells how far it has come.
+   *
+   * @param site place, day, hive and plans of the yard
+   * @param colonies its colonies
+   * @param settings runs of each plan for each colony
+   * @param progress told 1 for each colony that was run
+   * @return the yard
+   */
+  public static Yard of(
+      Scenario site, List<ApiaryColony> colonies, EnsembleSettings settings, IntConsumer progress) {
     List<YardColony> judged = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
     for (ApiaryColony colony : colonies) {
@@ -76,7 +91,7 @@ public record Yard(
     if (trials.isEmpty()) {
       return new Yard(site, settings, judged, List.of(), Optional.empty());
     }
-    List<YardPlan> plans = plans(site, trials, settings);
+    List<YardPlan> plans = plans(site, trials, settings, progress);
     return new Yard(
         site,
         settings,
@@ -114,16 +129,19 @@ public record Yard(
   }
 
   private static List<List<OutcomeTable>> run(
-      List<Trial> trials, List<Plan> plans, EnsembleSettings settings) {
-    return trials.stream()
-        .map(t -> new Trials(TrialScope.of(t.scenario).scenario(), t.belief, settings).run(plans))
-        .toList();
+      List<Trial> trials, List<Plan> plans, EnsembleSettings settings, IntConsumer progress) {
+    List<List<OutcomeTable>> outcomes = new ArrayList<>();
+    for (Trial t : trials) {
+      outcomes.add(new Trials(TrialScope.of(t.scenario).scenario(), t.belief, settings).run(plans));
+      progress.accept(1);
+    }
+    return outcomes;
   }
 
   private static List<YardPlan> plans(
-      Scenario site, List<Trial> trials, EnsembleSettings settings) {
+      Scenario site, List<Trial> trials, EnsembleSettings settings, IntConsumer progress) {
     List<Plan> plans = site.plans();
-    List<List<OutcomeTable>> outcomes = run(trials, plans, settings);
+    List<List<OutcomeTable>> outcomes = run(trials, plans, settings, progress);
     RuledOut rules = new RuledOut(site);
     List<List<String>> ruledOut = plans.stream().map(rules::reasons).toList();
     TrialScope scope = TrialScope.of(site);
@@ -208,7 +226,7 @@ public record Yard(
     List<Trial> alone =
         trials.stream().map(t -> new Trial(t.scenario.withArrivals(none), t.belief)).toList();
     List<List<OutcomeTable>> outcomes =
-        run(alone, both.stream().map(YardPlan::plan).toList(), settings);
+        run(alone, both.stream().map(YardPlan::plan).toList(), settings, done -> {});
     double most = 0;
     for (int plan = 0; plan < both.size(); plan++) {
       int place = plan;

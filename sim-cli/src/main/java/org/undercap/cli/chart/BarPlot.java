@@ -29,6 +29,32 @@ public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars)
   }
 
   /**
+   * Whether the rows are the steps of an account: bars that begin where those of the row above end.
+   *
+   * @return true if a row has bars, but none that begins at zero
+   */
+  public boolean isAccount() {
+    return bars.stream()
+        .anyMatch(bar -> bars.stream().noneMatch(b -> b.row() == bar.row() && b.from() == 0));
+  }
+
+  /** Right end of the bars of a row; zero if there is none. */
+  double end(int row) {
+    return bars.stream().filter(bar -> bar.row() == row).mapToDouble(Bar::to).max().orElse(0);
+  }
+
+  /** Where an account stands after a row: the end of the bars that it shares with the next row. */
+  double level(int row) {
+    double begin =
+        bars.stream().filter(bar -> bar.row() == row).mapToDouble(Bar::from).min().orElse(0);
+    boolean goesOn =
+        bars.stream()
+            .anyMatch(
+                bar -> bar.row() == row + 1 && (bar.from() == end(row) || bar.to() == end(row)));
+    return goesOn ? end(row) : begin;
+  }
+
+  /**
    * A row.
    *
    * @param head what it shows

@@ -17,6 +17,9 @@ final class BarPlotBox implements PlotBox {
 
   private static final double SLIM = 0.36;
 
+  /** Lowest row that can be read (lines of text). */
+  private static final double LEAST_ROW = 1.2;
+
   /** Most of the width that heads of rows take (fraction). */
   private static final double HEADS = 0.4;
 
@@ -35,6 +38,7 @@ final class BarPlotBox implements PlotBox {
   private Rectangle2D area = new Rectangle2D.Double();
   private Rectangle2D box = new Rectangle2D.Double();
   private double leastHead;
+  private double leastValues;
 
   BarPlotBox(
       BarPlot plot,
@@ -84,20 +88,22 @@ final class BarPlotBox implements PlotBox {
 
   @Override
   public double sideRoom() {
-    return 0;
+    return valueRoom();
   }
 
   @Override
   public void align(double headRoom, double sideRoom) {
     leastHead = headRoom;
+    leastValues = sideRoom;
   }
 
   private double valueRoom() {
-    return values.stream().mapToDouble(letters.text()::width).max().orElse(0) + GAP;
+    double widest = values.stream().mapToDouble(letters.text()::width).max().orElse(0);
+    return Math.max(leastValues, widest + GAP);
   }
 
   private double rowHeight(int row) {
-    return Math.max(1.5, lines.get(row) + 0.3) * letters.text().lineHeight();
+    return Math.max(LEAST_ROW, lines.get(row) + 0.15) * letters.text().lineHeight();
   }
 
   private double rowsHeight() {
@@ -109,7 +115,7 @@ final class BarPlotBox implements PlotBox {
   }
 
   private double bottomRoom() {
-    return TICK + letters.text().lineHeight();
+    return plot.isAccount() ? TICK : TICK + letters.text().lineHeight();
   }
 
   @Override
@@ -164,7 +170,11 @@ final class BarPlotBox implements PlotBox {
   @Override
   public void draw(Graphics2D g, boolean keyed) {
     head.draw(g, box.getX(), area.getY());
-    axis(g);
+    if (plot.isAccount()) {
+      steps(g);
+    } else {
+      axis(g);
+    }
     double stretch = box.getHeight() / rowsHeight();
     for (BarPlot.Bar bar : plot.bars()) {
       double height = rowHeight(bar.row()) * stretch;
@@ -185,7 +195,20 @@ final class BarPlotBox implements PlotBox {
       if (withHeads) {
         centred(g, heads.get(row), area.getX(), middle);
       }
-      centred(g, values.get(row), box.getMaxX() + GAP, middle);
+      centred(g, values.get(row), x(plot.end(row)) + GAP, middle);
+    }
+  }
+
+  /** Upright lines that lead from the end of each bar of an account to the next one. */
+  private void steps(Graphics2D g) {
+    g.setColor(Palette.MIDDLE_GREY);
+    g.setStroke(new BasicStroke(0.75f));
+    double stretch = box.getHeight() / rowsHeight();
+    for (int row = 0; row + 1 < plot.rows().size(); row++) {
+      double at = x(plot.level(row));
+      double top = rowTop(row) + rowHeight(row) * stretch / 2;
+      double bottom = rowTop(row + 1) + rowHeight(row + 1) * stretch / 2;
+      g.draw(new Line2D.Double(at, top, at, bottom));
     }
   }
 

@@ -12,7 +12,9 @@ public enum Dash {
   /** Dots. */
   DOTTED(0.1f, 2.2f),
   /** Dash and dot in turn. */
-  DASH_DOT(5f, 2.4f, 0.1f, 2.4f);
+  DASH_DOT(5f, 2.4f, 0.1f, 2.4f),
+  /** A long dash and two dots in turn. */
+  DASH_DOT_DOT(8f, 2.2f, 0.1f, 2.2f, 0.1f, 2.2f);
 
   private final float[] pattern;
 

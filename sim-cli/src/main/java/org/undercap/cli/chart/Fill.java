@@ -19,7 +19,9 @@ public enum Fill {
   IN_CELLS(Palette.LIGHT_SKY, Palette.BLUE, Pattern.HATCHED),
   /** All mites. */
   ALL_MITES(Palette.DARK_GREY, Palette.DARK_GREY, Pattern.PLAIN),
-  /** What became fewer. */
+  /** What became fewer by a treatment. */
+  KILLED(Palette.DARK_GREY, Palette.DARK_GREY, Pattern.PLAIN),
+  /** What became fewer by itself. */
   FEWER(Palette.WHITE, Palette.DARK_GREY, Pattern.PLAIN),
   /** What became more. */
   MORE(Palette.LIGHT_YELLOW, Palette.DARK_GREY, Pattern.DOTTED),
@@ -32,7 +34,7 @@ public enum Fill {
   /** Much of a scale. */
   MUCH(Palette.ORANGE, Palette.DARK_GREY, Pattern.PLAIN),
   /** First of two methods. */
-  FIRST(Palette.LIGHT_SKY, Palette.BLUE, Pattern.HATCHED),
+  FIRST(Palette.SKY, Palette.DARK_GREY, Pattern.PLAIN),
   /** Second of two methods. */
   SECOND(Palette.ORANGE, Palette.DARK_GREY, Pattern.PLAIN);
 

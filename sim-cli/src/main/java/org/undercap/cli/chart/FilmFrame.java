@@ -1,20 +1,19 @@
 package org.undercap.cli.chart;
 
-import java.awt.BasicStroke;
-import java.awt.Graphics2D;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Still pictures of a treatment: mites on the bees as dots above, mites in each age of the sealed
  * brood as dots in a strip of cells below. One picture is a frame of a film; several below each
- * other make a print.
+ * other make a print, in two columns a slide.
  */
 public final class FilmFrame implements Chart {
-  private static final double GAP = 6;
+  private static final double GAP = StillDrawing.GAP;
+
+  /** Usual and lowest height of the boxes of mites (letters). */
+  private static final double USUAL_BOX = 5;
+
+  private static final double LEAST_BOX = 1.4;
 
   private final List<Still> stills;
   private final Captions captions;
@@ -78,9 +77,14 @@ public final class FilmFrame implements Chart {
   public List<ChartPage> pages() {
     Letters letters = Letters.of(style);
     PageFrame frame = new PageFrame(style, letters, text, captions.dot());
-    double each = stillHeight(letters);
-    double least = frame.bodyTop() + stills.size() * each + frame.footerHeight();
-    double height = Math.max(stills.size() == 1 ? style.chartHeight() : 0, least);
+    int columns = Math.min(style.columns(), stills.size());
+    int rows = (stills.size() + columns - 1) / columns;
+    double boxHeight = boxHeight(letters, frame, rows);
+    double each = stillHeight(letters, boxHeight);
+    double least = frame.bodyTop() + rows * each + frame.footerHeight();
+    double height = Math.max(rows == 1 || columns > 1 ? style.chartHeight() : 0, least);
+    double width = (frame.right() - frame.left() - (columns - 1) * 3 * GAP) / columns;
+    double dot = StillDrawing.dot(stills, style, width, boxHeight);
     return List.of(
         new ChartPage(
             style,
@@ -89,81 +93,27 @@ public final class FilmFrame implements Chart {
             g -> {
               frame.draw(g, Math.ceil(height));
               for (int i = 0; i < stills.size(); i++) {
-                draw(g, letters, frame, stills.get(i), frame.bodyTop() + i * each);
+                double left = frame.left() + (i % columns) * (width + 3 * GAP);
+                int row = i / columns;
+                double top = frame.bodyTop() + row * each;
+                new StillDrawing(style, letters, captions, width, boxHeight, dot)
+                    .draw(g, stills.get(i), left, top);
               }
             }));
   }
 
-  private double boxHeight() {
-    return 5 * style.textSize();
-  }
-
-  private double stillHeight(Letters letters) {
-    return 5 * letters.text().lineHeight() + 2 * boxHeight() + 5 * GAP;
-  }
-
-  private void draw(Graphics2D g, Letters letters, PageFrame frame, Still still, double top) {
-    double left = frame.left();
-    double width = frame.right() - left;
-    double y = PlotBox.write(g, letters.bold(), List.of(still.moment()), Palette.BLACK, left, top);
-    y = PlotBox.write(g, letters.text(), List.of(still.onBees()), Palette.BLACK, left, y) + GAP / 2;
-    Rectangle2D bees = new Rectangle2D.Double(left, y, width, boxHeight());
-    edge(g, bees);
-    dots(g, bees, still.dotsOnBees(), Meaning.MITES_ON_BEES.look(), false);
-    y = bees.getMaxY() + GAP;
-    y =
-        PlotBox.write(g, letters.text(), List.of(still.inCells()), Palette.BLACK, left, y)
-            + GAP / 2;
-    int cells = still.dotsInCells().size();
-    for (int age = 0; age < cells; age++) {
-      Rectangle2D cell =
-          new Rectangle2D.Double(left + age * width / cells, y, width / cells, boxHeight());
-      g.setColor(Palette.LIGHT_YELLOW);
-      g.fill(cell);
-      edge(g, cell);
-      g.setStroke(new BasicStroke((float) style.lineWidth()));
-      g.draw(new Line2D.Double(cell.getX(), cell.getY(), cell.getMaxX(), cell.getY()));
-      dots(g, cell, still.dotsInCells().get(age), Meaning.MITES_IN_CELLS.look(), true);
-      String number = Integer.toString(age + 1);
-      double middle = cell.getCenterX() - letters.text().width(number) / 2;
-      PlotBox.write(g, letters.text(), List.of(number), Palette.BLACK, middle, cell.getMaxY());
+  /** Five letters high on paper; on a slide as high as all moments have room. */
+  private double boxHeight(Letters letters, PageFrame frame, int rows) {
+    double usual = USUAL_BOX * style.textSize();
+    if (style.columns() == 1) {
+      return usual;
     }
-    double below = y + boxHeight() + letters.text().lineHeight();
-    PlotBox.write(g, letters.text(), List.of(captions.cells()), Palette.DARK_GREY, left, below);
+    double room = style.pageHeight() - frame.bodyTop() - frame.footerHeight();
+    double words = stillHeight(letters, 0);
+    return Math.min(usual, Math.max(LEAST_BOX * style.textSize(), (room / rows - words) / 2));
   }
 
-  private void edge(Graphics2D g, Rectangle2D box) {
-    g.setColor(Palette.DARK_GREY);
-    g.setStroke(new BasicStroke((float) style.lineWidth() / 3));
-    g.draw(box);
-  }
-
-  /** Dots in rows from the bottom up; squares for mites in cells, so that they differ in grey. */
-  private void dots(Graphics2D g, Rectangle2D box, int number, Look look, boolean square) {
-    double size = style.textSize() * 0.42;
-    double step = size * 1.45;
-    int across = Math.max(1, (int) ((box.getWidth() - step / 2) / step));
-    g.setColor(look.color());
-    for (Rectangle2D place : places(box, number, across, step, size)) {
-      if (square) {
-        g.fill(place);
-      } else {
-        g.fill(
-            new Ellipse2D.Double(place.getX(), place.getY(), place.getWidth(), place.getHeight()));
-      }
-    }
-  }
-
-  private static List<Rectangle2D> places(
-      Rectangle2D box, int number, int across, double step, double size) {
-    List<Rectangle2D> places = new ArrayList<>();
-    for (int i = 0; i < number; i++) {
-      double x = box.getX() + step / 2 + (i % across) * step;
-      double y = box.getMaxY() - step * (1 + i / across);
-      if (y > box.getY()) {
-        places.add(new Rectangle2D.Double(x, y, size, size));
-      }
-    }
-    return places;
+  private static double stillHeight(Letters letters, double boxHeight) {
+    return 5 * letters.text().lineHeight() + 2 * boxHeight + 4 * GAP;
   }
 }

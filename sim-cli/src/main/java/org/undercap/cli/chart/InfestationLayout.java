@@ -17,8 +17,6 @@ import org.undercap.climate.Hemisphere;
 /** Puts everything of an infestation chart in its place. */
 final class InfestationLayout {
   private static final String LEFT_TITLE = "mites on bees per 100 bees";
-  private static final int MOST_STEPS = 6;
-  private static final double HEADROOM = 1.06;
   private static final int MOST_NAME_LINES = 3;
 
   /** Share of the page for the names of the plans. */
@@ -29,6 +27,11 @@ final class InfestationLayout {
 
   /** Distance of two markers on a curve (letters). */
   private static final double MARKER_DISTANCE = 6;
+
+  /** How much wider a line is than the next one (fraction of the usual width). */
+  private static final double WIDENING = 0.35;
+
+  private static final double MOST_WIDENING = 1.4;
 
   private final List<Course> courses;
   private final Optional<ThresholdLine> threshold;
@@ -54,8 +57,13 @@ final class InfestationLayout {
     this.hemisphere = hemisphere;
     this.style = style;
     this.letters = Letters.of(style);
-    this.frame = new PageFrame(style, letters, text, "");
-    this.scale = Scale.covering(largest() * HEADROOM, MOST_STEPS);
+    InfestationScale axis =
+        new InfestationScale(
+            courses.stream().map(Course::plan).toList(),
+            courses.stream().map(InfestationLayout::largest).toList(),
+            threshold.map(ThresholdLine::mitesPer100Bees).orElse(0.0));
+    this.frame = new PageFrame(style, letters, text, axis.note());
+    this.scale = axis.scale();
     double left = Math.rint(frame.left() + Axes.sideRoom(letters, scale));
     double right = Math.rint(frame.right() - namesWidth() - sampleWidth());
     this.span = DaySpan.of(courses, left, right - left);
@@ -77,12 +85,8 @@ final class InfestationLayout {
     return 4.2 * style.textSize();
   }
 
-  private double largest() {
-    double largest = threshold.map(ThresholdLine::mitesPer100Bees).orElse(0.0);
-    for (Course course : courses) {
-      largest = Math.max(largest, Curves.largest(course.shown(course.mitesPer100Bees())));
-    }
-    return largest;
+  private static double largest(Course course) {
+    return Curves.largest(course.shown(course.mitesPer100Bees()));
   }
 
   ChartPage page() {
@@ -108,18 +112,27 @@ final class InfestationLayout {
     PlotParts.style(days, letters.text().font(), Palette.BLACK);
     double perDay = span.width() / span.days();
     SparseMarkers renderer =
-        new SparseMarkers((int) Math.round(MARKER_DISTANCE * style.textSize() / perDay));
+        new SparseMarkers(
+            (int) Math.round(MARKER_DISTANCE * style.textSize() / perDay), courses.size());
     DefaultXYDataset data = new DefaultXYDataset();
     for (Course course : courses) {
       int series = data.getSeriesCount();
       double[] values = course.shown(course.mitesPer100Bees());
       PlotParts.add(data, series + " " + course.plan(), course.start(), values);
-      renderer.setLook(series, Look.ofPlan(series), style.lineWidth());
+      Look look = Look.ofPlan(series);
+      renderer.setLook(series, look, style.lineWidth());
+      renderer.setSeriesStroke(series, look.dash().stroke(style.lineWidth() * widening(series)));
     }
     XYPlot plot = PlotParts.plot(days, PlotParts.axis(scale, letters.text().font()));
     plot.setDataset(data);
     plot.setRenderer(renderer);
     return plot;
+  }
+
+  /** Later plans are drawn thinner on top of earlier ones, so that both show where they agree. */
+  private double widening(int plan) {
+    int later = courses.size() - 1 - plan;
+    return 1 + Math.min(MOST_WIDENING, later * WIDENING);
   }
 
   private double thresholdY(ThresholdLine line) {
@@ -170,7 +183,7 @@ final class InfestationLayout {
   private Point2D end(Trace trace) {
     for (int i = trace.length() - 1; i >= 0; i--) {
       if (!Double.isNaN(trace.y()[i])) {
-        return new Point2D.Double(trace.x()[i], trace.y()[i]);
+        return new Point2D.Double(trace.x()[i], Math.max(box.getY(), trace.y()[i]));
       }
     }
     return new Point2D.Double(box.getX(), box.getMaxY());

@@ -24,6 +24,14 @@ final class LabelPlacer {
   /** Distance of the places that are tried inside an area (points). */
   private static final double INSIDE_STRIDE = 6;
 
+  /**
+   * Curves closer than this run together: a label there does not say which one it means (points).
+   */
+  private static final double TOGETHER = 8;
+
+  /** What a label costs at each place where its curve runs together with another (points). */
+  private static final double DOUBTFUL = 90;
+
   /** A curve at this distance no longer makes a label doubtful (points). */
   private static final double CLEAR = 60;
 
@@ -201,7 +209,7 @@ final class LabelPlacer {
   /** Grows with the distance to the own curve and with the nearness of others. */
   private double cost(Trace own, Spot spot) {
     Rectangle2D box = spot.box();
-    if (spot.leaderTo().isEmpty() && isCutOff(own, box)) {
+    if (isCutOff(own, box)) {
       return Double.POSITIVE_INFINITY;
     }
     double cost = 0;
@@ -214,6 +222,7 @@ final class LabelPlacer {
         if (!other.equals(own) && !Double.isNaN(y)) {
           double toOther = distance(box, y);
           cost += Math.max(0, CLEAR - toOther) / 4 + Math.max(0, toOwn - toOther) * 3;
+          cost += Math.abs(own.yNear(x) - y) < TOGETHER ? DOUBTFUL : 0;
         }
       }
     }

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,6 +28,7 @@ final class LinePlotBox implements PlotBox {
   private Rectangle2D box = new Rectangle2D.Double();
   private FlagStrip flags;
   private LineLabels labels;
+  private final LineEnds lineEnds;
   private boolean allLabelled = true;
   private double leastHead;
   private double leastSide;
@@ -38,6 +40,7 @@ final class LinePlotBox implements PlotBox {
     this.scale = scale;
     this.width = width;
     head = new PlotHead(letters, plot, width);
+    lineEnds = new LineEnds(plot, style, letters.text(), width);
     flags = flags(new Rectangle2D.Double(leftRoom(), 0, width - leftRoom() - rightRoom(), 1), 0);
     labels = new LineLabels(new LabelPlacer(box, List.of(), 0, true));
   }
@@ -65,7 +68,9 @@ final class LinePlotBox implements PlotBox {
   }
 
   private double rightRoom() {
-    return letters.text().width(plot.ticks().get(plot.ticks().size() - 1).words()) / 2 + 1;
+    double lastTick =
+        letters.text().width(plot.ticks().get(plot.ticks().size() - 1).words()) / 2 + 1;
+    return Math.max(lastTick, lineEnds.width());
   }
 
   private double bottomRoom() {
@@ -84,7 +89,8 @@ final class LinePlotBox implements PlotBox {
 
   @Override
   public double leastHeight() {
-    return headRoom() + LEAST_LINES * letters.text().lineHeight() + bottomRoom();
+    double least = Math.max(LEAST_LINES * letters.text().lineHeight(), lineEnds.leastHeight());
+    return headRoom() + least + bottomRoom();
   }
 
   private FlagStrip flags(Rectangle2D plotBox, double left) {
@@ -151,8 +157,10 @@ final class LinePlotBox implements PlotBox {
       allLabelled &= labels.addToArea(edge, covering, line.words(), letters.text());
     }
     for (LinePlot.Line line : plot.lines()) {
+      Trace curve = traces.get(next++);
       allLabelled &=
-          labels.addToCurve(traces.get(next++), line.words(), letters.bold(), line.look().color());
+          lineEnds.wanted()
+              || labels.addToCurve(curve, line.words(), letters.bold(), line.look().color());
     }
     for (LinePlot.LevelMark level : plot.levels()) {
       allLabelled &=
@@ -192,7 +200,9 @@ final class LinePlotBox implements PlotBox {
     if (lines) {
       plot.areas().forEach(l -> items.add(new SampleRow.BandItem(l.words(), l.look())));
       plot.bands().forEach(b -> items.add(new SampleRow.BandItem(b.words(), Meaning.BEES.look())));
-      plot.lines().forEach(l -> items.add(new SampleRow.LineItem(l.words(), l.look())));
+      if (!lineEnds.wanted()) {
+        plot.lines().forEach(l -> items.add(new SampleRow.LineItem(l.words(), l.look())));
+      }
       plot.levels()
           .forEach(l -> items.add(new SampleRow.LineItem(l.words(), Meaning.THRESHOLD.look())));
     }
@@ -202,11 +212,16 @@ final class LinePlotBox implements PlotBox {
   @Override
   public void draw(Graphics2D g, boolean keyed) {
     head.draw(g, area.getX(), area.getY());
-    plot.bands().forEach(band -> fill(g, band.x(), band.high(), band.low(), Meaning.BEES.look()));
+    for (LinePlot.Band band : plot.bands()) {
+      fill(g, band.x(), band.high(), band.low(), Meaning.BEES.look());
+      edge(g, band.x(), band.high(), Meaning.BEES.look());
+    }
     for (LinePlot.Line each : plot.areas()) {
       List<Double> zero = each.x().stream().map(at -> 0.0).toList();
       fill(g, each.x(), each.y(), zero, each.look());
     }
+    // Edges after all fillings, so that no area hides where another one ends.
+    plot.areas().forEach(each -> edge(g, each.x(), each.y(), each.look()));
     axes(g);
     plot.spans().forEach(mark -> span(g, mark));
     flags.draw(g, box.getY());
@@ -215,9 +230,15 @@ final class LinePlotBox implements PlotBox {
     for (int i = 0; i < plot.lines().size(); i++) {
       line(g, plot.lines().get(i), i);
     }
+    lineEnds.draw(g, box, plot.lines().stream().map(this::end).toList());
     if (!keyed) {
       labels.draw(g);
     }
+  }
+
+  private Point2D end(LinePlot.Line line) {
+    int last = line.x().size() - 1;
+    return new Point2D.Double(x(box, line.x().get(last)), y(line.y().get(last)));
   }
 
   private void fill(Graphics2D g, List<Double> xs, List<Double> high, List<Double> low, Look look) {
@@ -228,9 +249,12 @@ final class LinePlotBox implements PlotBox {
     filling.closePath();
     g.setColor(look.color());
     g.fill(filling);
+  }
+
+  private void edge(Graphics2D g, List<Double> xs, List<Double> ys, Look look) {
     g.setColor(Palette.DARK_GREY);
     g.setStroke(look.dash().stroke(style.lineWidth() / 2));
-    g.draw(path(xs, high));
+    g.draw(path(xs, ys));
   }
 
   private Path2D path(List<Double> xs, List<Double> ys) {

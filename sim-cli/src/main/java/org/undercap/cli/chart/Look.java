@@ -10,10 +10,17 @@ public record Look(Color color, Dash dash, Marker marker) {
       List.of(Palette.BLACK, Palette.GREEN, Palette.PURPLE);
 
   private static final List<Dash> PLAN_DASHES =
-      List.of(Dash.SOLID, Dash.DASHED, Dash.DASH_DOT, Dash.DOTTED);
+      List.of(Dash.SOLID, Dash.DASHED, Dash.DASH_DOT, Dash.DOTTED, Dash.DASH_DOT_DOT);
 
   private static final List<Marker> PLAN_MARKERS =
-      List.of(Marker.CIRCLE, Marker.SQUARE, Marker.TRIANGLE, Marker.DIAMOND, Marker.NONE);
+      List.of(
+          Marker.CIRCLE,
+          Marker.SQUARE,
+          Marker.TRIANGLE,
+          Marker.DIAMOND,
+          Marker.RING,
+          Marker.POINT_DOWN,
+          Marker.FRAME);
 
   /**
    * Keeps the parts.
@@ -26,7 +33,8 @@ public record Look(Color color, Dash dash, Marker marker) {
 
   /**
    * Look of a whole plan where plans share one plot. Colours that mean mites on bees or in cells
-   * are left out. Neighbours differ in all three parts; the first 60 plans differ from each other.
+   * are left out. Neighbours differ in all three parts, the first seven plans in their markers, the
+   * first 35 in dash or marker. No plan has a cross, which marks what is lost or ruled out.
    *
    * @param index place of the plan in the list, from 0
    * @return its look

@@ -3,6 +3,7 @@ package org.undercap.cli.chart;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,12 @@ final class MapPlotBox implements PlotBox {
 
   /** Most of the width that heads of rows take (fraction). */
   private static final double HEADS = 0.3;
+
+  /** Lowest row that can be read (lines of text). */
+  private static final double LEAST_ROW = 1.2;
+
+  /** Legs of the dark corner of a marked cell (part of its height). */
+  private static final double CORNER = 0.42;
 
   private final MapPlot plot;
   private final ChartStyle style;
@@ -44,7 +51,7 @@ final class MapPlotBox implements PlotBox {
 
   private double rowHeight() {
     int lines = rowHeads.stream().mapToInt(List::size).max().orElse(1);
-    return Math.max(1.6, lines + 0.3) * letters.text().lineHeight();
+    return Math.max(LEAST_ROW, lines + 0.2) * letters.text().lineHeight();
   }
 
   @Override
@@ -111,9 +118,30 @@ final class MapPlotBox implements PlotBox {
     for (MapPlot.Cell cell : plot.cells()) {
       cell(g, cell, width, height);
     }
+    borders(g, width, height);
     for (MapPlot.Cell cell : plot.cells()) {
       marks(g, place(cell, width, height), cell.framed(), false, style);
     }
+  }
+
+  /** Thick lines where cells of different fillings meet, so that fields show without colour. */
+  private void borders(Graphics2D g, double width, double height) {
+    g.setColor(Palette.BLACK);
+    g.setStroke(new BasicStroke((float) style.lineWidth()));
+    for (MapPlot.Cell cell : plot.cells()) {
+      Rectangle2D at = place(cell, width, height);
+      if (differs(cell, cell.column() + 1, cell.row())) {
+        g.draw(new Line2D.Double(at.getMaxX(), at.getY(), at.getMaxX(), at.getMaxY()));
+      }
+      if (differs(cell, cell.column(), cell.row() + 1)) {
+        g.draw(new Line2D.Double(at.getX(), at.getMaxY(), at.getMaxX(), at.getMaxY()));
+      }
+    }
+  }
+
+  private boolean differs(MapPlot.Cell cell, int column, int row) {
+    return plot.cells().stream()
+        .anyMatch(c -> c.column() == column && c.row() == row && c.fill() != cell.fill());
   }
 
   private Rectangle2D place(MapPlot.Cell cell, double width, double height) {
@@ -135,15 +163,11 @@ final class MapPlotBox implements PlotBox {
     marks(g, place, false, cell.struck(), style);
     double half = letters.text().width(cell.value()) / 2;
     double top = place.getCenterY() - letters.text().lineHeight() / 2;
-    g.setColor(cell.fill().ground());
-    g.fill(
-        new Rectangle2D.Double(
-            place.getCenterX() - half - 1, top + 1, 2 * half + 2, letters.text().lineHeight() - 2));
     PlotBox.write(
         g, letters.text(), List.of(cell.value()), Palette.BLACK, place.getCenterX() - half, top);
   }
 
-  /** A thick frame, and a stroke from corner to corner. */
+  /** A thick frame, and a dark corner. */
   static void marks(
       Graphics2D g, Rectangle2D box, boolean framed, boolean struck, ChartStyle style) {
     g.setColor(Palette.BLACK);
@@ -152,8 +176,13 @@ final class MapPlotBox implements PlotBox {
       g.draw(box);
     }
     if (struck) {
-      g.setStroke(new BasicStroke((float) style.lineWidth() / 2));
-      g.draw(new Line2D.Double(box.getX(), box.getMaxY(), box.getMaxX(), box.getY()));
+      double leg = CORNER * Math.min(box.getHeight(), 1.8 * style.textSize());
+      Path2D corner = new Path2D.Double();
+      corner.moveTo(box.getMaxX() - leg, box.getY());
+      corner.lineTo(box.getMaxX(), box.getY());
+      corner.lineTo(box.getMaxX(), box.getY() + leg);
+      corner.closePath();
+      g.fill(corner);
     }
   }
 }

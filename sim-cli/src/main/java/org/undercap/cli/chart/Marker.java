@@ -18,7 +18,13 @@ public enum Marker {
   /** Square on its corner. */
   DIAMOND,
   /** Two crossing strokes. */
-  CROSS;
+  CROSS,
+  /** Round and open. */
+  RING,
+  /** Triangle, point down. */
+  POINT_DOWN,
+  /** Square and open. */
+  FRAME;
 
   /** The shape around the origin, about as large as a circle of this radius (points). */
   Shape shape(double radius) {
@@ -30,6 +36,9 @@ public enum Marker {
       case TRIANGLE -> polygon(0, -1.25 * r, 1.2 * r, 0.9 * r, -1.2 * r, 0.9 * r);
       case DIAMOND -> polygon(0, -1.3 * r, 1.3 * r, 0, 0, 1.3 * r, -1.3 * r, 0);
       case CROSS -> cross(r);
+      case RING -> ring(r);
+      case FRAME -> frame(r);
+      case POINT_DOWN -> polygon(0, 1.25 * r, 1.2 * r, -0.9 * r, -1.2 * r, -0.9 * r);
     };
   }
 
@@ -40,6 +49,20 @@ public enum Marker {
       path.lineTo(xy[i], xy[i + 1]);
     }
     path.closePath();
+    return path;
+  }
+
+  private static Path2D frame(double r) {
+    Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    path.append(new Rectangle2D.Double(-1.15 * r, -1.15 * r, 2.3 * r, 2.3 * r), false);
+    path.append(new Rectangle2D.Double(-0.6 * r, -0.6 * r, 1.2 * r, 1.2 * r), false);
+    return path;
+  }
+
+  private static Path2D ring(double r) {
+    Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    path.append(new Ellipse2D.Double(-1.25 * r, -1.25 * r, 2.5 * r, 2.5 * r), false);
+    path.append(new Ellipse2D.Double(-0.65 * r, -0.65 * r, 1.3 * r, 1.3 * r), false);
     return path;
   }
 

@@ -22,7 +22,8 @@ final class PageFrame {
     String subject =
         text.subtitle().isEmpty() ? text.title() : text.title() + ". " + text.subtitle();
     this.finding = letters.headline().wrap(text.finding(), width);
-    this.title = letters.text().wrap(note.isEmpty() ? subject : subject + " " + note, width);
+    String stop = subject.endsWith(".") ? " " : ". ";
+    this.title = letters.text().wrap(note.isEmpty() ? subject : subject + stop + note, width);
     this.limit = letters.text().wrap(text.limit(), width);
   }
 

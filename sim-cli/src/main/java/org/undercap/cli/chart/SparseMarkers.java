@@ -7,10 +7,17 @@ final class SparseMarkers extends XYLineAndShapeRenderer {
   private static final long serialVersionUID = 1L;
 
   private final int step;
+  private final int curves;
 
-  /** A renderer that sets a marker every so many days. */
+  /** A renderer that sets a marker every so many days, on three curves in turn on other days. */
   SparseMarkers(int step) {
+    this(step, 3);
+  }
+
+  /** A renderer that sets a marker every so many days, on each curve on other days. */
+  SparseMarkers(int step, int curves) {
     this.step = Math.max(1, step);
+    this.curves = Math.max(1, curves);
     setDrawSeriesLineAsPath(true);
     setAutoPopulateSeriesShape(false);
   }
@@ -24,7 +31,7 @@ final class SparseMarkers extends XYLineAndShapeRenderer {
 
   @Override
   public boolean getItemShapeVisible(int series, int item) {
-    int offset = (step / 2 + series * step / 3) % step;
+    int offset = (step / 2 + series * step / curves) % step;
     return item % step == offset;
   }
 }

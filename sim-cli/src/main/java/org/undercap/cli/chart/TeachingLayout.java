@@ -16,6 +16,12 @@ final class TeachingLayout {
   private static final int MOST_STEPS = 5;
   private static final int MOST_STEPS_OF_MANY = 3;
 
+  /** Height of a chart with plots below each other, in that of one plot (ratio). */
+  private static final double STACKED = 1.2;
+
+  /** Rounds until the width of heads and that of plots agree. */
+  private static final int ROUNDS = 4;
+
   private final ChartStyle style;
   private final Letters letters;
   private final PageFrame frame;
@@ -33,11 +39,11 @@ final class TeachingLayout {
     boolean beside = plots.size() > 1 && (style.columns() > 1 || plots.get(0) instanceof BarPlot);
     double width = frame.right() - frame.left();
     double gap = 1.4 * style.textSize();
+    int columns = beside ? plots.size() : 1;
     double headRoom =
         beside && plots.get(0) instanceof BarPlot bars
-            ? BarPlotBox.headRoom(bars, letters, width * 0.62)
+            ? headRoom(bars, width - (columns - 1) * gap, columns)
             : 0;
-    int columns = beside ? plots.size() : 1;
     double each = (width - headRoom - (columns - 1) * gap) / columns;
     Map<String, Scale> scales = scales(plots, columns);
     for (int i = 0; i < plots.size(); i++) {
@@ -50,7 +56,9 @@ final class TeachingLayout {
     double top = frame.bodyTop() + key.height();
     int rows = beside ? 1 : plots.size();
     height =
-        Math.max(style.chartHeight(), top + rows * least + (rows - 1) * gap + frame.footerHeight());
+        Math.max(
+            rows > 1 ? STACKED * style.chartHeight() : style.chartHeight(),
+            top + rows * least + (rows - 1) * gap + frame.footerHeight());
     double free = height - top - frame.footerHeight();
     double rowHeight = (free - (rows - 1) * gap) / rows;
     double left = frame.left();
@@ -64,6 +72,15 @@ final class TeachingLayout {
         y += rowHeight + gap;
       }
     }
+  }
+
+  /** Room for the heads of rows at which all plots of bars become equally wide. */
+  private double headRoom(BarPlot bars, double width, int columns) {
+    double room = 0;
+    for (int i = 0; i < ROUNDS; i++) {
+      room = BarPlotBox.headRoom(bars, letters, (width - room) / columns + room);
+    }
+    return room;
   }
 
   private void align() {

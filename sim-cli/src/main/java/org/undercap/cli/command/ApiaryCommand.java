@@ -15,6 +15,7 @@ import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.Progress;
 import org.undercap.cli.report.PlanningJson;
 import org.undercap.cli.report.YardFiles;
 import org.undercap.cli.report.YardPage;
@@ -89,7 +90,7 @@ final class ApiaryCommand implements Callable<Integer> {
     List<ApiaryColony> colonies = reading.orThrow();
     colonies.forEach(colony -> colony.doubts().forEach(doubt -> err.print(text(doubt))));
     err.flush();
-    Yard yard = Yard.of(scenario, colonies, ensemble.settings());
+    Yard yard = yard(scenario, colonies);
     if (json.wanted()) {
       StringWriter document = new StringWriter();
       PlanningJson.yard(document, yard);
@@ -100,6 +101,12 @@ final class ApiaryCommand implements Callable<Integer> {
     out.flush();
     folder.ifPresent(to -> YardFiles.write(yard, to, err));
     return ExitCodes.DONE;
+  }
+
+  private Yard yard(Scenario scenario, List<ApiaryColony> colonies) {
+    try (Progress progress = RootCommand.progress(spec, "colonies", colonies.size())) {
+      return Yard.of(scenario, colonies, ensemble.settings(), progress::add);
+    }
   }
 
   private static String text(Problem doubt) {

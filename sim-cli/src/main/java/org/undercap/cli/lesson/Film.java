@@ -94,13 +94,21 @@ public final class Film {
 
   private FilmFrame.Still still(TreatmentFilm.Day day) {
     double inCells = day.inCells().stream().mapToDouble(mites -> mites).sum();
-    String killed = speech.say("film.killed", (double) Math.round(day.killed()));
+    double killed = killedUntil(day.day());
     return new FilmFrame.Still(
-        moment(day.day()) + (day.killed() >= 1 ? ", " + killed : ""),
+        moment(day.day()) + (killed >= 1 ? ": " + speech.say("film.killed", killed) : ""),
         speech.say("film.on-bees", Map.of("value", day.onBees(), "adults", day.adults())),
         dots(day.onBees()),
         speech.say("film.in-cells", inCells),
         day.inCells().stream().map(Film::dots).toList());
+  }
+
+  /** Mites killed from the treatment to the end of a day. */
+  private double killedUntil(int last) {
+    return film.days().stream()
+        .filter(day -> day.day() <= last)
+        .mapToDouble(TreatmentFilm.Day::killed)
+        .sum();
   }
 
   private String moment(int day) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.undercap.cli.chart.BarPlot;
@@ -29,6 +30,9 @@ final class LessonCharts {
 
   /** Key of series that hold the ends and the middle of a range instead of a line. */
   private static final String RANGE = "range-of-wash";
+
+  /** Parts of bars that need no key, since the head of their row says what they are. */
+  private static final Set<String> SAID_BY_ROW = Set.of("more", "killed-by-treatment", "died");
 
   private final Speech speech;
   private final ChartStyle style;
@@ -176,7 +180,9 @@ final class LessonCharts {
                 bar ->
                     new BarPlot.Bar(
                         bar.row(),
-                        several ? speech.say("part." + bar.part()) : "",
+                        several && !SAID_BY_ROW.contains(bar.part())
+                            ? speech.say("part." + bar.part())
+                            : "",
                         fill(bar.part()),
                         bar.from(),
                         bar.to(),
@@ -196,7 +202,7 @@ final class LessonCharts {
     List<Bar> parts = panel.bars().stream().filter(bar -> bar.row() == row).toList();
     Bar last = parts.get(parts.size() - 1);
     return switch (last.part()) {
-      case "fewer" -> signed("\u2212", last);
+      case "killed-by-treatment", "died" -> signed("\u2212", last);
       case "more" -> signed("+", last);
       case "killed" -> speech.say("value.killed-of-reached", Map.of("killed", last.to() / PERCENT));
       default -> Speech.number(last.to());
@@ -212,7 +218,8 @@ final class LessonCharts {
     return switch (part) {
       case "on-bees" -> Fill.ON_BEES;
       case "in-cells" -> Fill.IN_CELLS;
-      case "fewer" -> Fill.FEWER;
+      case "killed-by-treatment" -> Fill.KILLED;
+      case "died" -> Fill.FEWER;
       case "more" -> Fill.MORE;
       case "sitting-on-bees" -> Fill.WHOLE;
       case "killed" -> Fill.ON_BEES;

@@ -96,7 +96,9 @@ final class MapDrawing {
     return points > 0 ? Fill.FIRST : Fill.SECOND;
   }
 
-  private static Fill harm(double percent) {
+  /** By the number that is written, so that colour and number never disagree. */
+  private static Fill harm(double value) {
+    double percent = Double.parseDouble(Speech.number(value));
     if (percent < SOME) {
       return Fill.LOW;
     }

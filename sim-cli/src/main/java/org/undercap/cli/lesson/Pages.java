@@ -22,18 +22,11 @@ public final class Pages {
   private static final String NAME_SPACE = "\\s+xmlns(:\\w+)?=\"[^\"]*\"";
 
   private static final List<String> CAUTIONS =
-      List.of(
-          "every-report",
-          "every-treatment",
-          "oxalic-vapour",
-          "formic",
-          "thymol",
-          "strips",
-          "study");
+      List.of("every-report", "every-treatment", "oxalic-vapour", "formic", "thymol", "strips");
 
   /** The figures of other lessons in the three things to take home, by their names there. */
   private static final Map<String, Lesson> HOME =
-      Map.of("fourDates", Lesson.FOUR_DATES, "gel", Lesson.GEL_WARMTH);
+      Map.of("fourDates", Lesson.FOUR_DATES, "gel", Lesson.GEL_WARMTH, "waiting", Lesson.WAITING);
 
   private final LessonPack pack;
   private final Speech speech;

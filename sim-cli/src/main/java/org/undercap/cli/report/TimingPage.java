@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import org.undercap.advice.RuledOut;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.TextTable;
@@ -17,6 +18,10 @@ import org.undercap.treatment.PlanStep;
 /** When to begin a treatment, as a page of text for the terminal. */
 public final class TimingPage {
   private static final String OXALIC = "oxalic-dribble";
+
+  /** A start that leaves less than this part of the mites is worth a word (fraction). */
+  private static final double FAR_FEWER = 0.5;
+
   private final Timing timing;
   private final Scenario scenario;
 
@@ -42,7 +47,7 @@ public final class TimingPage {
     if (scenario.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
-    timing.courses().forEach(course -> page.item(answer(course)));
+    timing.courses().forEach(course -> page.item(answer(course) + leftBehind(course)));
     page.item(broodless());
     page.paragraph(
         "About "
@@ -84,7 +89,11 @@ public final class TimingPage {
 
   private static String plain(CourseTiming course) {
     if (course.best().isEmpty()) {
-      return course.words() + ": no start date here can be advised, see below.";
+      return course.words()
+          + ": no start date here can be advised, "
+          + String.join("; ", course.starts().get(0).ruledOut())
+              .replace(course.method().name() + ": ", "")
+          + ".";
     }
     StartOutcome best = course.starts().get(course.best().get());
     if (course.last().isEmpty()) {
@@ -92,7 +101,7 @@ public final class TimingPage {
           + ": no start date here helps the winter bees by more than anyone could see.";
     }
     LastStart last = course.last().get();
-    String least = "harms the winter bees least from " + DateWords.brief(best.date());
+    String least = "protects the winter bees best if begun on " + DateWords.brief(best.date());
     boolean waiting = last.date().isAfter(best.date());
     return course.words()
         + ": "
@@ -107,6 +116,34 @@ public final class TimingPage {
         + ".";
   }
 
+  /** What the best start for the winter bees leaves, if a later one leaves far fewer mites. */
+  private String leftBehind(CourseTiming course) {
+    if (course.best().isEmpty() || course.last().isEmpty()) {
+      return "";
+    }
+    StartOutcome best = course.starts().get(course.best().get());
+    StartOutcome fewest =
+        course.starts().stream()
+            .filter(start -> start.ruledOut().isEmpty())
+            .min(Comparator.comparingDouble(this::left))
+            .orElse(best);
+    return left(fewest) < FAR_FEWER * left(best) && fewest.date().isAfter(best.date())
+        ? " It leaves about "
+            + Figures.plain(left(best))
+            + " mites on "
+            + DateWords.brief(timing.scope().mitesLeftOn())
+            + "; begun on "
+            + DateWords.brief(fewest.date())
+            + " it leaves about "
+            + Figures.plain(left(fewest))
+            + ", too late for the winter bees. Treat again when there is no brood."
+        : "";
+  }
+
+  private double left(StartOutcome start) {
+    return start.outcomes().quantiles(timing.scope().mitesLeft(), 0.5)[0];
+  }
+
   /**
    * The best time for oxalic acid in winter, in a sentence.
    *
@@ -115,9 +152,9 @@ public final class TimingPage {
   String broodless() {
     BroodlessTime time = timing.broodless();
     if (time.best().isEmpty()) {
-      return "Winter treatment with oxalic acid: no day on which brood is likely to be gone; on the"
-          + " best one there is none "
-          + Figures.runs(time.bestChance())
+      return "Winter treatment with oxalic acid: brood is not likely to be gone on any day; even on"
+          + " the likeliest one the hive is without brood "
+          + without(time.bestChance())
           + ". Look into the hive.";
     }
     LocalDate best = time.best().get();
@@ -126,15 +163,19 @@ public final class TimingPage {
     double mild = new RuledOut(scenario).shareInBand(dribble);
     return "Winter treatment with oxalic acid: best from about "
         + DateWords.brief(best)
-        + ", when there is no brood "
+        + ", when the brood is gone "
         + Figures.runs(time.chanceOn(best))
         + "; brood is likely to be gone from "
         + DateWords.brief(time.first().orElseThrow())
         + " to "
         + DateWords.brief(time.last().orElseThrow())
-        + ". Days then are warm enough for it "
+        + ". Then "
         + Math.round(10 * mild)
-        + " times in 10. Look into the hive before you treat.";
+        + " of 10 days are warm enough for it. Look into the hive before you treat.";
+  }
+
+  private static String without(double chance) {
+    return chance < 0.05 ? "in fewer than 1 of 20 runs" : "only " + Figures.runs(chance);
   }
 
   private TextTable table(CourseTiming course) {

@@ -6,12 +6,17 @@ import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.planning.Yard;
 
-/** The files about a yard: two tables, one JSON document and the page as text. */
+/**
+ * The files about a yard: two tables, one JSON document, the page as text and as a web page to
+ * print.
+ */
 public final class YardFiles {
   private static final String COLONIES = "colonies.csv";
   private static final String PLANS = "plans.csv";
   private static final String JSON = "apiary.json";
   private static final String PAGE = "apiary.txt";
+  private static final String SHEET = "apiary.html";
+  private static final List<String> ALL = List.of(COLONIES, PLANS, JSON, PAGE, SHEET);
 
   private YardFiles() {}
 
@@ -22,7 +27,7 @@ public final class YardFiles {
    * @throws org.undercap.cli.output.UsageException if files are there that must stay
    */
   public static void check(OutputFolder folder) {
-    folder.prepare(List.of(COLONIES, PLANS, JSON, PAGE)).close();
+    folder.prepare(ALL).close();
   }
 
   /**
@@ -33,11 +38,12 @@ public final class YardFiles {
    * @param err told which files were written
    */
   public static void write(Yard yard, OutputFolder folder, PrintWriter err) {
-    try (OutputFiles files = folder.prepare(List.of(COLONIES, PLANS, JSON, PAGE))) {
+    try (OutputFiles files = folder.prepare(ALL)) {
       files.text(COLONIES, writer -> YardCsv.colonies(writer, yard));
       files.text(PLANS, writer -> YardCsv.plans(writer, yard));
       files.text(JSON, writer -> PlanningJson.yard(writer, yard));
       files.text(PAGE, writer -> writer.write(new YardPage(yard).render()));
+      files.text(SHEET, writer -> writer.write(new YardSheet(yard).html()));
       files.publish(err);
     }
   }

@@ -8,6 +8,7 @@ import org.undercap.cli.output.TextTable;
 import org.undercap.monitoring.EstimateWarning;
 import org.undercap.monitoring.Interval;
 import org.undercap.monitoring.MiteDistribution;
+import org.undercap.monitoring.MiteEstimate;
 import org.undercap.planning.Together;
 import org.undercap.planning.Yard;
 import org.undercap.planning.YardColony;
@@ -16,6 +17,12 @@ import org.undercap.scenario.Scenario;
 
 /** The colonies of a yard as a page of text for the terminal. */
 public final class YardPage {
+  /** Stands below the table of colonies. */
+  static final String COLONIES_NOTE =
+      "Estimates from the counts; in brackets the range of 8 in 10; \">\" where more mites would have"
+          + " given the same count. Sorted by the upper end of the mites per 100 bees, then by all"
+          + " mites.";
+
   private final Yard yard;
   private final Scenario site;
 
@@ -35,38 +42,42 @@ public final class YardPage {
    * @return its text
    */
   public String render() {
-    TextPage page =
-        new TextPage()
-            .title(
-                site.name()
-                    + ": "
-                    + yard.colonies().size()
-                    + (yard.colonies().size() == 1 ? " colony" : " colonies")
-                    + " on "
-                    + DateWords.day(site.start()));
+    TextPage page = new TextPage().title(title());
     if (site.study()) {
       page.paragraph("STUDY RUN, NOT ADVICE");
     }
     page.paragraph(answer());
     yard.together().ifPresent(together -> page.paragraph(reason(together)));
     page.heading("Colonies, the most worrying first").table(colonies());
-    page.paragraph(
-        "Estimates from the counts; in brackets the range of 8 in 10. Sorted by the upper end of"
-            + " the mites per 100 bees, then by all mites.");
+    page.paragraph(COLONIES_NOTE);
     if (!yard.plans().isEmpty()) {
       page.heading("One plan for all counted colonies").table(plans());
-      page.paragraph(
-          "Means over the counted colonies and "
-              + yard.settings().members()
-              + " runs of each; in brackets the range of 8 in 10 of all runs. \"Best for\" counts"
-              + " colonies for which no other plan here is better by more than anyone could see.");
+      page.paragraph(plansNote());
     }
     page.heading("Cautions");
     Cautions.of(site).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();
   }
 
-  private String answer() {
+  /** Name and size of the yard, and the day. */
+  String title() {
+    return site.name()
+        + ": "
+        + yard.colonies().size()
+        + (yard.colonies().size() == 1 ? " colony" : " colonies")
+        + " on "
+        + DateWords.day(site.start());
+  }
+
+  String plansNote() {
+    return "Means over the counted colonies and "
+        + yard.settings().members()
+        + " runs of each, so that a colony with very many mites weighs much; in brackets the range"
+        + " of 8 in 10 of all runs. \"Best for\" counts colonies for which no other plan here is"
+        + " better by more than anyone could see, so a colony may count for several plans.";
+  }
+
+  String answer() {
     if (yard.plans().isEmpty()) {
       return "No colony can be judged: nothing was counted, or the counts fit no colony of this"
           + " place and season.";
@@ -80,7 +91,7 @@ public final class YardPage {
         + " of the winter brood is parasitised, in the mean of all colonies.";
   }
 
-  private static String reason(Together together) {
+  String reason(Together together) {
     String above =
         together.aboveForSure()
             + (together.aboveForSure() == 1 ? " colony is" : " colonies are")
@@ -131,19 +142,30 @@ public final class YardPage {
             .number("all mites")
             .text("look at")
             .text("note");
-    for (YardColony colony : yard.colonies()) {
-      table.row(
-          colony.colony().name(),
-          colony.estimate().map(e -> estimate(e.mitesPer100Bees())).orElse("?"),
-          colony.estimate().map(e -> estimate(e.mites())).orElse("?"),
-          doubts(colony).isEmpty() ? "" : String.join("; ", doubts(colony)),
-          colony.colony().note());
-    }
+    colonyRows().forEach(row -> table.row(row.toArray(String[]::new)));
     return table;
   }
 
-  private static String estimate(MiteDistribution values) {
+  /** A row for each colony: name, mites per 100 bees, all mites, doubts, note. */
+  List<List<String>> colonyRows() {
+    return yard.colonies().stream()
+        .map(
+            colony ->
+                List.of(
+                    colony.colony().name(),
+                    colony.estimate().map(e -> estimate(e, e.mitesPer100Bees())).orElse("?"),
+                    colony.estimate().map(e -> estimate(e, e.mites())).orElse("?"),
+                    String.join("; ", doubts(colony)),
+                    colony.colony().note()))
+        .toList();
+  }
+
+  /** Middle and range, or the lower limit alone where more mites would give the same count. */
+  private static String estimate(MiteEstimate estimate, MiteDistribution values) {
     Interval range = values.interval(YardColony.RANGE);
+    if (estimate.warnings().contains(EstimateWarning.SATURATED)) {
+      return ">" + Figures.plain(range.low());
+    }
     return Figures.number(values.median(), range.low(), range.high());
   }
 
@@ -172,14 +194,21 @@ public final class YardPage {
             .number("mites\nleft")
             .number("best\nfor")
             .text("");
-    for (YardPlan plan : yard.plans()) {
-      table.row(
-          plan.plan().name(),
-          Figures.percent(plan.meanHarm(), plan.low(), plan.high()),
-          Figures.plain(plan.meanMitesLeft()),
-          Integer.toString(plan.bestFor()),
-          plan.ruledOut().isEmpty() ? "" : "no: " + String.join("; ", plan.ruledOut()));
-    }
+    planRows().forEach(row -> table.row(row.toArray(String[]::new)));
     return table;
+  }
+
+  /** A row for each plan: name, harm, mites left, colonies it is best for, what rules it out. */
+  List<List<String>> planRows() {
+    return yard.plans().stream()
+        .map(
+            plan ->
+                List.of(
+                    plan.plan().name(),
+                    Figures.percent(plan.meanHarm(), plan.low(), plan.high()),
+                    Figures.plain(plan.meanMitesLeft()),
+                    Integer.toString(plan.bestFor()),
+                    plan.ruledOut().isEmpty() ? "" : "no: " + String.join("; ", plan.ruledOut())))
+        .toList();
   }
 }

@@ -38,8 +38,8 @@ class LessonChartsTest {
   /** Okabe and Ito, the light mixtures for areas, and greys; see the palette of the charts. */
   private static final Set<String> COLOURS =
       Set.of(
-          "#000000", "#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#d5ecfa", "#faf4b8",
-          "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
+          "#000000", "#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#d5ecfa", "#abdaf4",
+          "#faf4b8", "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
 
   private static final Pattern PAINT =
       Pattern.compile("(?:fill|stroke)=\"(rgb\\((\\d+),(\\d+),(\\d+)\\)|black|white)\"");
@@ -180,6 +180,32 @@ class LessonChartsTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Lesson.class)
+  void slidesKeepTheirSize(Lesson lesson) {
+    LessonPack pack =
+        pack(lesson, "southern-temperate", english(Audience.PRACTISED), ChartStyle.SLIDE);
+    ChartPage page = pack.chart(lesson).pages().get(0);
+    assertEquals(ChartStyle.SLIDE.chartHeight(), page.height(), 0, lesson.id());
+  }
+
+  /** Months come from the place; only the lesson on both hemispheres names them. */
+  @Test
+  void wordsNameNoMonthOrFeastOfOneHemisphere() {
+    Pattern season =
+        Pattern.compile(
+            "January|February|March|April|\\bMay\\b|June|July|August|September|October"
+                + "|November|December|New Year|Christmas|Easter");
+    List<String> lines = Words.shipped().asFile().lines().toList();
+    assertTrue(lines.stream().anyMatch(line -> season.matcher(line).find()), "the search works");
+    List<String> found =
+        lines.stream()
+            .filter(line -> !line.startsWith("month.") && !line.startsWith("lesson.north-south."))
+            .filter(line -> season.matcher(line).find())
+            .toList();
+    assertEquals(List.of(), found);
+  }
+
   @Test
   void findingSaysSoWhereTheNumbersDoNotSayIt() {
     LessonPack pack =
@@ -196,6 +222,6 @@ class LessonChartsTest {
     LessonPack pack = pack(Lesson.GEL_WARMTH, "temperate-oceanic", fahrenheit, ChartStyle.A4);
     List<String> words = LayoutFaults.words(pack.chart(Lesson.GEL_WARMTH));
     assertTrue(
-        words.stream().anyMatch(w -> w.replace('\u00a0', ' ').equals("68 F")), words.toString());
+        words.stream().anyMatch(w -> w.replace('\u00a0', ' ').equals("68 °F")), words.toString());
   }
 }
