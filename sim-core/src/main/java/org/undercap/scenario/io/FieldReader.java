@@ -210,7 +210,7 @@ final class FieldReader {
   private String meaning(String key) {
     return ScenarioKeys.find(field(key)).map(ScenarioKeys.Key::description).stream()
         .filter(words -> !words.isEmpty())
-        .map(words -> "write " + key + ": " + words)
+        .map(words -> key + ": " + words)
         .findFirst()
         .orElse("");
   }
