@@ -15,18 +15,31 @@ public enum BroodUnit {
   SQUARE_CENTIMETRES,
   /** Area (dm2). */
   SQUARE_DECIMETRES,
+  /** Area (square inches). */
+  SQUARE_INCHES,
   /** Single cells. */
   CELLS;
 
   private static final Set<String> NONE =
       Set.of("none", "none seen", "no brood", "no brood seen", "0");
   private static final UnitWords<BroodUnit> WORDS =
-      UnitWords.<BroodUnit>named("3 frames, 5 sides, 12 hands, 900 cm2, 9000 cells or none seen")
+      UnitWords.<BroodUnit>named(
+              "3 frames, 5 sides, 12 hands, 900 cm2, 140 sq in, 9000 cells or none seen")
+          .fractions()
           .unit(FRAMES, "frames", "frame", "frames of brood", "combs", "comb")
           .unit(SIDES, "sides", "side", "sides of brood", "comb sides")
           .unit(HANDS, "hands", "hand", "hands of brood")
           .unit(SQUARE_CENTIMETRES, "cm2", "cm^2", "cm\u00b2", "sq cm", "square centimetres")
           .unit(SQUARE_DECIMETRES, "dm2", "dm^2", "dm\u00b2", "sq dm", "square decimetres")
+          .unit(
+              SQUARE_INCHES,
+              "sq in",
+              "sq. in.",
+              "sq inches",
+              "square inches",
+              "in2",
+              "in^2",
+              "in\u00b2")
           .unit(CELLS, "cells", "cell", "cells of brood", "brood cells");
 
   /**

@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import org.undercap.hive.CombUnit;
 import org.undercap.hive.FrameCatalogue;
 import org.undercap.hive.FrameType;
+import org.undercap.hive.KeeperUnits;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
 import org.undercap.scenario.Assumption.Basis;
@@ -14,6 +15,7 @@ final class ColonyResolver {
 
   private static final String BEES = "colony.bees";
   private static final String BROOD = "colony.brood";
+  private static final String BROOD_PER_BEE = "colony.brood-per-bee";
   private static final String FRAME = "colony.frame";
   private static final double CM2_PER_DM2 = 100;
   private static final double USUAL_FRAMES_PER_BOX = 10;
@@ -37,7 +39,7 @@ final class ColonyResolver {
     Optional<Double> bees = colony.bees().flatMap(this::bees);
     Optional<Double> cells = colony.brood().flatMap(this::cells);
     addDefaults();
-    if (bees.isEmpty() || cells.isEmpty()) {
+    if (bees.isEmpty() || cells.isEmpty() || !canCover(bees.get(), cells.get())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -48,6 +50,26 @@ final class ColonyResolver {
             colony.queenQuality().map(Written::value).orElse(GOOD_QUEEN),
             colony.openFloor().map(Written::value).orElse(false),
             colony.supersOn().map(Written::value).orElse(colony.supersUntil().isPresent())));
+  }
+
+  /** Bees keep brood warm on the combs that they cover; much more brood than that is a slip. */
+  private boolean canCover(double bees, double cells) {
+    InputLimit most = InputLimits.shipped().get(BROOD_PER_BEE);
+    if (cells <= most.high() * bees || colony.brood().isEmpty()) {
+      return true;
+    }
+    Written<?> written = colony.brood().get();
+    problems.add(
+        written.place(),
+        BROOD,
+        Quantities.quote(written.text())
+            + " is "
+            + Math.round(cells)
+            + " cells, more brood than "
+            + Math.round(bees)
+            + " bees can cover",
+        "are bees and brood swapped? count only the part of a comb that holds brood");
+    return false;
   }
 
   private void addDefaults() {
@@ -68,6 +90,16 @@ final class ColonyResolver {
     if (unit == BeeUnit.BEES) {
       return checked(BEES, written, number);
     }
+    if (unit == BeeUnit.POUNDS || unit == BeeUnit.KILOGRAMS) {
+      KeeperUnits weights = KeeperUnits.shipped();
+      double perUnit = unit == BeeUnit.POUNDS ? weights.beesPerPound() : weights.beesPerKilogram();
+      return checked(BEES, written, number * perUnit)
+          .map(
+              bees -> {
+                say(BEES, written, Math.round(bees) + " bees, by the weight of a worker");
+                return bees;
+              });
+    }
     return frame(BEES, written)
         .map(frame -> number * sides(unit) * frame.beesPerSide())
         .flatMap(bees -> checked(BEES, written, bees))
@@ -84,7 +116,7 @@ final class ColonyResolver {
       case SEAMS -> CombUnit.SEAMS.sides();
       case SIDES -> CombUnit.SIDES.sides();
       case BOXES -> framesPerBox() * CombUnit.FRAMES.sides();
-      case BEES -> throw new IllegalStateException("bees do not count sides");
+      case POUNDS, KILOGRAMS, BEES -> throw new IllegalStateException(unit + " do not count sides");
     };
   }
 
@@ -125,6 +157,7 @@ final class ColonyResolver {
       case HANDS -> parameters.value(ParameterId.HAND_AREA) * perSquareDecimetre;
       case SQUARE_CENTIMETRES -> perSquareDecimetre / CM2_PER_DM2;
       case SQUARE_DECIMETRES -> perSquareDecimetre;
+      case SQUARE_INCHES -> KeeperUnits.shipped().squareInch() * perSquareDecimetre / CM2_PER_DM2;
       case CELLS -> 1;
     };
   }

@@ -1,6 +1,8 @@
 package org.undercap.scenario;
 
 import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.undercap.internal.Nearest;
@@ -30,7 +32,13 @@ public final class Lookup {
     }
     throw new BadValueException(
         "unknown " + kind + " " + Quantities.quote(name) + suggestion(name, accepted),
-        "accepted: " + String.join(", ", accepted));
+        "accepted: " + String.join(", ", accepted) + advice(kind));
+  }
+
+  private static String advice(String kind) {
+    return kind.equals("treatment")
+        ? "; in place of a trade name write the substance and its form, which stand on the label"
+        : "";
   }
 
   /**
@@ -41,6 +49,15 @@ public final class Lookup {
    * @return {@code , did you mean ...?}, or empty text if no name is near
    */
   public static String suggestion(String name, Collection<String> accepted) {
-    return Nearest.to(name, accepted).map(w -> ", did you mean \"" + w + "\"?").orElse("");
+    List<String> likely =
+        Nearest.to(name, accepted)
+            .map(List::of)
+            .orElseGet(() -> accepted.stream().filter(word -> holds(word, name)).toList());
+    return likely.isEmpty() ? "" : ", did you mean \"" + String.join("\" or \"", likely) + "\"?";
+  }
+
+  /** Whether a word holds another that is long enough to tell something. */
+  private static boolean holds(String word, String part) {
+    return part.length() >= 4 && word.contains(part.toLowerCase(Locale.ROOT));
   }
 }

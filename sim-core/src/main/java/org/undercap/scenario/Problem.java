@@ -23,6 +23,11 @@ public record Problem(
           .thenComparingInt(Problem::column)
           .thenComparing(Problem::message);
 
+  /** The same problem without what to try. */
+  Problem withoutHint() {
+    return new Problem(file, line, column, field, message, "");
+  }
+
   /**
    * The problem for people and editors: {@code file:line:column: error: field: message}, and the
    * hint on a second line.

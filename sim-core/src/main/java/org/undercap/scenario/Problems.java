@@ -1,12 +1,17 @@
 package org.undercap.scenario;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Gathers the problems of a file, so that all are told at once. */
 public final class Problems {
 
+  private static final int LONG_HINT = 100;
+
   private final List<Problem> found = new ArrayList<>();
+  private final Set<String> suspected = new HashSet<>();
 
   /** No problems yet. */
   public Problems() {}
@@ -50,15 +55,36 @@ public final class Problems {
    * @return true if a problem names it
    */
   public boolean concern(String field) {
-    return found.stream().anyMatch(problem -> problem.field().equals(field));
+    return suspected.contains(field)
+        || found.stream().anyMatch(problem -> problem.field().equals(field));
   }
 
   /**
-   * All problems in the order of the file, each once.
+   * Notes that a problem found already is probably about another field, so that what follows from
+   * its absence is not told too.
+   *
+   * @param field the field that was meant, as in {@code colony.frame}
+   */
+  public void suspect(String field) {
+    suspected.add(field);
+  }
+
+  /**
+   * All problems in the order of the file, each once. A long hint is given only with the first
+   * problem that it helps with.
    *
    * @return an unmodifiable list
    */
   public List<Problem> all() {
-    return found.stream().distinct().sorted(Problem.ORDER).toList();
+    Set<String> given = new HashSet<>();
+    return found.stream()
+        .distinct()
+        .sorted(Problem.ORDER)
+        .map(problem -> isNews(problem, given) ? problem : problem.withoutHint())
+        .toList();
+  }
+
+  private static boolean isNews(Problem problem, Set<String> given) {
+    return given.add(problem.file() + problem.hint()) || problem.hint().length() <= LONG_HINT;
   }
 }

@@ -13,6 +13,7 @@ final class UnitWords<U> {
   private final Map<String, U> words = new LinkedHashMap<>();
   private Optional<U> plain = Optional.empty();
   private boolean negative;
+  private boolean fractions;
 
   private UnitWords(String example) {
     this.example = example;
@@ -35,6 +36,12 @@ final class UnitWords<U> {
     return this;
   }
 
+  /** Accepts {@code 1/2} and {@code half a} as well. */
+  UnitWords<U> fractions() {
+    fractions = true;
+    return this;
+  }
+
   /** Accepts words for a unit, in lower case unless case matters. */
   UnitWords<U> unit(U unit, String... accepted) {
     for (String word : accepted) {
@@ -45,8 +52,12 @@ final class UnitWords<U> {
 
   /** Reads a number with its unit. */
   Amount<U> parse(String text) throws BadValueException {
-    String[] parts = Quantities.split(text, example);
-    double number = Quantities.number(parts[0]);
+    Optional<Amount<String>> fraction = fractions ? Fractions.parse(text) : Optional.empty();
+    String[] parts =
+        fraction.isPresent()
+            ? new String[] {"", fraction.get().unit()}
+            : Quantities.split(text, example);
+    double number = fraction.isPresent() ? fraction.get().number() : Quantities.number(parts[0]);
     if (number < 0 && !negative) {
       throw new BadValueException(Quantities.quote(text) + " must not be negative", "");
     }

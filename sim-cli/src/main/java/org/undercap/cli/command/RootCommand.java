@@ -51,6 +51,7 @@ public final class RootCommand implements Callable<Integer> {
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 
   static {
+    COMMANDS.put("new", NewCommand.class);
     COMMANDS.put("compare", CompareCommand.class);
     COMMANDS.put("simulate", SimulateCommand.class);
     COMMANDS.put("timing", TimingCommand.class);

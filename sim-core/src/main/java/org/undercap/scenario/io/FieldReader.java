@@ -202,8 +202,17 @@ final class FieldReader {
       }
     }
     for (String key : missing) {
-      problems.add(place(), field(key), "is missing", "");
+      problems.add(place(), field(key), "is missing", meaning(key));
     }
+  }
+
+  /** What a missing key should say, in the words of the schema. */
+  private String meaning(String key) {
+    return ScenarioKeys.find(field(key)).map(ScenarioKeys.Key::description).stream()
+        .filter(words -> !words.isEmpty())
+        .map(words -> key + ": " + words)
+        .findFirst()
+        .orElse("");
   }
 
   /** A key that was probably meant to be a missing one is not told twice. */
@@ -215,7 +224,12 @@ final class FieldReader {
       problems.add(keyPlace(key), path, message, "put a space behind the colon");
       return;
     }
-    Nearest.to(key, asked).ifPresent(missing::remove);
+    Nearest.to(key, asked)
+        .ifPresent(
+            near -> {
+              missing.remove(near);
+              problems.suspect(field(near));
+            });
     problems.add(
         keyPlace(key),
         path,

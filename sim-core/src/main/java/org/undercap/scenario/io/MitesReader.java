@@ -3,6 +3,7 @@ package org.undercap.scenario.io;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.undercap.monitoring.Board;
 import org.undercap.monitoring.Count;
 import org.undercap.monitoring.DroneCells;
@@ -13,12 +14,15 @@ import org.undercap.scenario.InputLimit;
 import org.undercap.scenario.InputLimits;
 import org.undercap.scenario.Lookup;
 import org.undercap.scenario.Quantities;
+import org.undercap.scenario.SampleOfBees;
 import org.undercap.scenario.Written;
 import org.undercap.scenario.WrittenCount;
 import org.undercap.scenario.WrittenMites;
 
 /** Reads what is known about the mites of a scenario. */
 final class MitesReader {
+
+  private static final Pattern DECIMALS = Pattern.compile("[0-9]{1,4}[.,][0-9]{0,9}[1-9]");
 
   private MitesReader() {}
 
@@ -57,8 +61,8 @@ final class MitesReader {
   private static Optional<WrittenCount> wash(FieldReader wash) {
     wash.require("date", "bees", "mites", "method");
     Optional<Written<LocalDate>> date = wash.value("date", Quantities::date);
-    Optional<Written<Integer>> bees = wash.whole("bees", Quantities::number);
-    Optional<Written<Integer>> mites = wash.whole("mites", Quantities::number);
+    Optional<Written<Integer>> bees = wash.whole("bees", SampleOfBees::parse);
+    Optional<Written<Integer>> mites = wash.whole("mites", MitesReader::counted);
     Optional<Written<WashMethod>> method = wash.value("method", MitesReader::method);
     wash.done();
     if (bees.isPresent() && mites.isPresent()) {
@@ -113,6 +117,20 @@ final class MitesReader {
     }
     Count count = new DroneCells(date.get().value(), opened.get().value(), infested.get().value());
     return Optional.of(new WrittenCount(date.get(), count));
+  }
+
+  /** Mites in the jar; a percent is not what was counted. */
+  private static double counted(String text) throws BadValueException {
+    String plain = text.replace('%', ' ').strip();
+    InputLimit percent = InputLimits.shipped().get("mites.counts.wash.percent");
+    boolean decimals = DECIMALS.matcher(plain).matches();
+    if (text.contains("%")
+        || (decimals && Double.parseDouble(plain.replace(',', '.')) <= percent.high())) {
+      throw new BadValueException(
+          Quantities.quote(text) + " is not a number of mites",
+          "write the mites counted in the jar, not the percent");
+    }
+    return Quantities.number(text);
   }
 
   static WashMethod method(String text) throws BadValueException {

@@ -240,10 +240,21 @@ public final class ScenarioReader {
     return text -> InputLimits.shipped().get(group).check(Quantities.number(text));
   }
 
+  private static Double cost(String text) throws BadValueException {
+    String number = text.replaceAll("[^0-9.]", "");
+    if (!number.equals(text) && text.matches("\\p{Sc}? ?[0-9]+(\\.[0-9]+)? ?(\\p{Sc}|[A-Z]{3})?")) {
+      throw new BadValueException(
+          Quantities.quote(text) + " is not a plain number",
+          "write " + number + " without the currency; all costs count in the same money");
+    }
+    return InputLimits.shipped().get("costs").check(Quantities.number(text));
+  }
+
   private static Map<String, Double> costs(FieldReader map, MethodReader methods) {
     Map<String, Double> costs = new TreeMap<>();
     for (String method : methods.ids()) {
-      map.value(method, limited("costs")).ifPresent(number -> costs.put(method, number.value()));
+      map.value(method, ScenarioReader::cost)
+          .ifPresent(number -> costs.put(method, number.value()));
     }
     map.done();
     return costs;

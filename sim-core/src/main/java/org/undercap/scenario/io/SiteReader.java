@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
 import org.undercap.climate.Hemisphere;
@@ -17,11 +19,14 @@ import org.undercap.scenario.WrittenSite;
 /** Reads the place of a scenario. */
 final class SiteReader {
 
+  private static final Pattern LETTERED =
+      Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*\u00b0?\\s*([NSns]|north|south|North|South)");
+
   private SiteReader() {}
 
   static WrittenSite read(FieldReader site, ValueParser<SortedMap<LocalDate, Double>> daily) {
     Optional<Written<Climate>> climate = site.value("climate", SiteReader::climate);
-    Optional<Written<Double>> latitude = site.number("latitude");
+    Optional<Written<Double>> latitude = site.number("latitude", SiteReader::latitude);
     if (!site.has("climate") && !site.has("latitude")) {
       site.refuse(
           "needs climate or latitude",
@@ -42,6 +47,20 @@ final class SiteReader {
             site.flag("humid"));
     site.done();
     return written;
+  }
+
+  private static double latitude(String text) throws BadValueException {
+    Matcher lettered = LETTERED.matcher(text);
+    if (lettered.matches()) {
+      boolean south = lettered.group(2).toLowerCase(Locale.ROOT).startsWith("s");
+      throw new BadValueException(
+          Quantities.quote(text) + " is not a plain number",
+          "write "
+              + (south ? "-" : "")
+              + lettered.group(1)
+              + "; northern latitudes are plain, southern ones negative");
+    }
+    return Quantities.number(text);
   }
 
   private static Climate climate(String text) throws BadValueException {
