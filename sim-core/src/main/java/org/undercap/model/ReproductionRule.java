@@ -37,7 +37,7 @@ public interface ReproductionRule {
    * a share of them; {@code mothers * perMother * (winter + (1 - winter) * broodIndex) * crowding}.
    *
    * @param p parameters {@code reproduction.worker}, {@code reproduction.drone} and {@code
-   *     reproduction.winter-factor}
+   *     reproduction.winterFactor}
    * @return the rule
    */
   static ReproductionRule byBroodNest(ModelParameters p) {

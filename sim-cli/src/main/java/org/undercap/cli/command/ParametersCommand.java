@@ -1,17 +1,15 @@
 package org.undercap.cli.command;
 
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.undercap.cli.output.JsonOutput;
 import org.undercap.cli.output.Numbers;
+import org.undercap.cli.output.ParameterWords;
 import org.undercap.cli.output.SourceWords;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.TextTable;
-import org.undercap.parameter.Kind;
 import org.undercap.parameter.Parameter;
 import org.undercap.parameter.ParameterCatalogue;
-import org.undercap.parameter.Spread;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -26,8 +24,6 @@ import picocli.CommandLine.Parameters;
       "  undercap parameters --json > parameters.json"
     })
 final class ParametersCommand extends CatalogueCommand<Parameter> {
-  private static final String NO_UNIT = "-";
-
   @Parameters(
       arity = "0..1",
       paramLabel = "ID",
@@ -70,28 +66,33 @@ final class ParametersCommand extends CatalogueCommand<Parameter> {
               + "\n  "
               + SourceWords.marked(parameter.sourceKeys(), parameter.read()).replace("\n", "\n  "),
           Numbers.exact(parameter.values()),
-          range(parameter).replace("; ", ";\n"),
-          unit(parameter),
+          ParameterWords.range(parameter).replace("; ", ";\n"),
+          ParameterWords.unit(parameter),
           parameter.kind().word());
     }
     return new TextPage()
         .table(table)
-        .paragraph("Range: what is plausible. " + kinds() + " " + SourceWords.MEMORY_MEANING + ".")
+        .paragraph(
+            "Range: what is plausible. "
+                + ParameterWords.kinds()
+                + " "
+                + SourceWords.MEMORY_MEANING
+                + ".")
         .paragraph("Explain one: undercap parameters ID. Its source: undercap sources KEY");
   }
 
   @Override
   TextPage detail(Parameter parameter) {
-    String range = range(parameter);
+    String range = ParameterWords.range(parameter);
     TextPage page =
         new TextPage()
             .title(idOf(parameter))
             .fact("value", Numbers.exact(parameter.values()))
-            .fact("unit", unit(parameter))
+            .fact("unit", ParameterWords.unit(parameter))
             .fact("plausible range", range.isEmpty() ? "not known" : range)
             .fact("must be", parameter.id().domain().accepted())
-            .fact("kind", parameter.kind().word() + ": " + meaning(parameter.kind()))
-            .fact("in ensembles", spread(parameter))
+            .fact("kind", parameter.kind().word() + ": " + ParameterWords.meaning(parameter.kind()))
+            .fact("in ensembles", ParameterWords.spread(parameter))
             .fact("symbol", parameter.symbol())
             .fact("note", parameter.note())
             .fact("how read", SourceWords.read(parameter.read()))
@@ -114,48 +115,6 @@ final class ParametersCommand extends CatalogueCommand<Parameter> {
         .text("read", parameter.read())
         .flag("fromMemory", SourceWords.fromMemory(parameter.read()))
         .text("note", parameter.note());
-  }
-
-  private static String unit(Parameter parameter) {
-    return parameter.unit().equals(NO_UNIT) ? "none" : parameter.unit().replace(";", "; ");
-  }
-
-  private static String range(Parameter parameter) {
-    List<String> ranges = new ArrayList<>();
-    for (int i = 0; i < Math.min(parameter.low().size(), parameter.high().size()); i++) {
-      ranges.add(Numbers.exactRange(parameter.low().get(i), parameter.high().get(i)));
-    }
-    return String.join("; ", ranges);
-  }
-
-  private static String spread(Parameter parameter) {
-    Spread spread = parameter.spread();
-    String amount = Numbers.exact(spread.amount());
-    return switch (spread.shape()) {
-      case FIXED -> "the same in every run";
-      case NORMAL -> "differs from run to run: normal, standard deviation " + amount;
-      case LOGNORMAL ->
-          "differs from run to run: lognormal, value as median, standard deviation of the logarithm "
-              + amount;
-      case BETA -> "differs from run to run: beta between the ends of the range";
-    };
-  }
-
-  private static String kinds() {
-    List<String> kinds = new ArrayList<>();
-    for (Kind kind : Kind.values()) {
-      kinds.add(kind.word() + " = " + meaning(kind));
-    }
-    return "Kind: " + String.join("; ", kinds) + ".";
-  }
-
-  private static String meaning(Kind kind) {
-    return switch (kind) {
-      case MEASURED -> "somebody measured it";
-      case DERIVED -> "computed from published numbers";
-      case CALIBRATED -> "chosen so that the model agrees with field data";
-      case ASSUMPTION -> "nobody measured it";
-    };
   }
 
   private static final class Ids implements Iterable<String> {

@@ -65,6 +65,7 @@ public final class RootCommand implements Callable<Integer> {
     COMMANDS.put("batch", BatchCommand.class);
     COMMANDS.put("resistance", ResistanceCommand.class);
     COMMANDS.put("evidence", EvidenceCommand.class);
+    COMMANDS.put("describe", DescribeCommand.class);
     COMMANDS.put("growth", GrowthCommand.class);
     COMMANDS.put("fit", FitCommand.class);
     COMMANDS.put("sensitivity", SensitivityCommand.class);
