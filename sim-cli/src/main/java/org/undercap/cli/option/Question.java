@@ -178,8 +178,7 @@ public enum Question {
       }
       String among = said.group(2).strip();
       if (among.matches(".*\\b(days?|weeks?)")) {
-        return new Counted(
-            said.group(1), Quantities.format(Quantities.days(among)), true);
+        return new Counted(said.group(1), Quantities.format(Quantities.days(among)), true);
       }
       double bees = SampleOfBees.parse(among);
       if (Double.parseDouble(said.group(1)) > bees) {

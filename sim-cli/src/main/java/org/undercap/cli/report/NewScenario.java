@@ -74,7 +74,13 @@ public final class NewScenario {
     Counted counted = Question.counted(answers.get(Question.COUNT)).orElseThrow();
     String date = answers.get(Question.DATE);
     return counted.board()
-        ? "- board: {date: " + date + ", days: " + counted.among() + ", mites: " + counted.mites() + "}"
+        ? "- board: {date: "
+            + date
+            + ", days: "
+            + counted.among()
+            + ", mites: "
+            + counted.mites()
+            + "}"
         : "- wash: {date: "
             + date
             + ", bees: "
