@@ -1,6 +1,7 @@
 package org.undercap.evidence;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.undercap.internal.CsvRow;
 import org.undercap.monitoring.Interval;
@@ -21,6 +22,7 @@ import org.undercap.source.Bibliography;
  * @param read how the sources were read
  * @param fitted whether a parameter or method was calibrated to it, so that agreement is no
  *     independent confirmation
+ * @param kind what it is about
  */
 public record PublishedCheck(
     String id,
@@ -32,7 +34,8 @@ public record PublishedCheck(
     String howToReproduce,
     List<String> sourceKeys,
     String read,
-    boolean fitted) {
+    boolean fitted,
+    Kind kind) {
   /**
    * Copies the lists.
    *
@@ -46,6 +49,7 @@ public record PublishedCheck(
    * @param sourceKeys keys of its sources in the bibliography
    * @param read how the sources were read
    * @param fitted whether a parameter or method was calibrated to it
+   * @param kind what it is about
    */
   public PublishedCheck {
     accepted = List.copyOf(accepted);
@@ -63,7 +67,8 @@ public record PublishedCheck(
         row.required("how_to_reproduce"),
         Bibliography.shipped().checkKeys(row.parts("source")),
         row.required("read"),
-        fitted(row));
+        fitted(row),
+        kind(row));
   }
 
   private static List<Interval> intervals(CsvRow row) {
@@ -85,5 +90,36 @@ public record PublishedCheck(
       case "no" -> false;
       default -> throw row.defect("fitted must be yes or no");
     };
+  }
+
+  private static Kind kind(CsvRow row) {
+    String words = row.required("kind");
+    return Arrays.stream(Kind.values())
+        .filter(kind -> kind.words.equals(words))
+        .findFirst()
+        .orElseThrow(() -> row.defect("kind must be 'bees and mites' or 'formula'"));
+  }
+
+  /** What a finding is about. */
+  public enum Kind {
+    /** Bees and mites: the model may be wrong. */
+    BIOLOGY("bees and mites"),
+    /** A formula, physics or arithmetic that must be right whatever bees and mites do. */
+    FORMULA("formula");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /**
+     * Its words.
+     *
+     * @return as in the table of the findings
+     */
+    public String words() {
+      return words;
+    }
   }
 }

@@ -21,7 +21,8 @@ class FindingsTest {
             "how",
             List.of(),
             "none",
-            false));
+            false,
+            PublishedCheck.Kind.BIOLOGY));
   }
 
   private static Inside verdict(Findings findings) {

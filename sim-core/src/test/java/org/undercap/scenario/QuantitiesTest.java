@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercap.hive.KeeperUnits;
 
 class QuantitiesTest {
 
@@ -139,7 +140,12 @@ class QuantitiesTest {
     "18000, 18000, BEES",
     "9 frames of bees, 9, FRAMES",
     "9  frames  of  bees, 9, FRAMES",
-    "9frames, 9, FRAMES"
+    "9frames, 9, FRAMES",
+    "4 lb, 4, POUNDS",
+    "2 1/2 lbs, 2.5, POUNDS",
+    "1/2 box, 0.5, BOXES",
+    "half a box, 0.5, BOXES",
+    "2 kg, 2, KILOGRAMS"
   })
   void bees(String text, double number, BeeUnit unit) throws BadValueException {
     assertEquals(new Amount<>(number, unit), BeeUnit.parse(text));
@@ -154,6 +160,8 @@ class QuantitiesTest {
     "900 cm2, 900, SQUARE_CENTIMETRES",
     "900 cm², 900, SQUARE_CENTIMETRES",
     "9 dm2, 9, SQUARE_DECIMETRES",
+    "140 sq in, 140, SQUARE_INCHES",
+    "1 1/2 frames, 1.5, FRAMES",
     "none seen, 0, CELLS",
     "None, 0, CELLS",
     "0, 0, CELLS"
@@ -166,6 +174,27 @@ class QuantitiesTest {
   @ValueSource(strings = {"3", "3 seams", "frames", "3 framez", "some", "-3 frames", "3 4 frames"})
   void otherBroodIsRefused(String text) {
     assertThrows(BadValueException.class, () -> BroodUnit.parse(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"300, 300", "305 bees, 305", "half a cup, 300", "1/2 cup, 300", "1 cup, 600"})
+  void samplesOfBees(String text, double bees) throws BadValueException {
+    assertEquals(bees, SampleOfBees.parse(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1/0 cup", "/2 cup", "1/2", "-1/2 cup", "03/04/2026", "half"})
+  void partsThatCouldMeanTwoThingsAreRefused(String text) {
+    assertThrows(BadValueException.class, () -> BeeUnit.parse(text));
+  }
+
+  @Test
+  void keepersUnitsFollowFromTheirTable() {
+    KeeperUnits units = KeeperUnits.shipped();
+    assertEquals(4014, units.beesPerPound(), 0.5);
+    assertEquals(8850, units.beesPerKilogram(), 0.5);
+    assertEquals(6.4516, units.squareInch());
+    assertTrue(units.all().stream().noneMatch(unit -> unit.sources().isEmpty()));
   }
 
   @Test

@@ -1,5 +1,8 @@
 package org.undercap.cli.report;
 
+import static org.undercap.evidence.PublishedCheck.Kind.BIOLOGY;
+import static org.undercap.evidence.PublishedCheck.Kind.FORMULA;
+
 import java.io.Writer;
 import java.util.List;
 import org.undercap.cli.output.JsonOutput;
@@ -8,6 +11,7 @@ import org.undercap.evidence.CheckResult;
 import org.undercap.evidence.EvidenceTable;
 import org.undercap.evidence.Inside;
 import org.undercap.evidence.Measured;
+import org.undercap.evidence.PublishedCheck;
 
 /** How far the model agrees with published findings: for the terminal, in Markdown and as JSON. */
 public final class EvidencePage {
@@ -28,23 +32,39 @@ public final class EvidencePage {
   }
 
   /**
-   * How many findings agree.
+   * How many findings agree: those about bees and mites apart from formulas, and those that values
+   * were chosen by apart from those that were never used.
    *
-   * @return a sentence
+   * @return some sentences
    */
   public String count() {
-    long fitted = with(Inside.YES).stream().filter(result -> result.check().fitted()).count();
+    long yes = count(BIOLOGY, Inside.YES);
+    long tuned =
+        results.stream()
+            .filter(result -> result.check().kind() == BIOLOGY && result.inside() == Inside.YES)
+            .filter(result -> result.check().fitted())
+            .count();
     return "Of "
-        + results.size()
-        + " published findings the model agrees with "
-        + with(Inside.YES).size()
-        + " ("
-        + fitted
-        + " of these were used to choose its values and prove little), misses "
-        + with(Inside.NO).size()
-        + ", and "
-        + with(Inside.NOT_RUN).size()
-        + " were not run.";
+        + (yes + count(BIOLOGY, Inside.NO) + count(BIOLOGY, Inside.NOT_RUN))
+        + " findings about bees and mites the model agrees with "
+        + (yes - tuned)
+        + " that were never used in tuning and with "
+        + tuned
+        + " that its values were chosen by (which proves little), and misses "
+        + count(BIOLOGY, Inside.NO)
+        + ". Of "
+        + results.stream().filter(result -> result.check().kind() == FORMULA).count()
+        + " formulas, examples and statistics "
+        + count(FORMULA, Inside.YES)
+        + " come out right, "
+        + count(FORMULA, Inside.NO)
+        + " wrong, and "
+        + count(FORMULA, Inside.NOT_RUN)
+        + " are not run.";
+  }
+
+  private long count(PublishedCheck.Kind kind, Inside inside) {
+    return with(inside).stream().filter(result -> result.check().kind() == kind).count();
   }
 
   /**
@@ -80,24 +100,21 @@ public final class EvidencePage {
   }
 
   /**
-   * The misses in Markdown, with their reasons.
-   *
-   * @return the count and a table
-   */
-  public String misses() {
-    return count() + "\n\n" + EvidenceTable.markdown(with(Inside.NO));
-  }
-
-  /**
    * All findings in Markdown.
    *
    * @return a page
    */
   public String markdown() {
-    return "# The model against published findings\n\n"
-        + count()
-        + "\n\n"
-        + EvidenceTable.markdown(results);
+    return "# The model against published findings\n\n" + table();
+  }
+
+  /**
+   * How many findings agree, and all of them, for a page in Markdown.
+   *
+   * @return a paragraph and a table
+   */
+  public String table() {
+    return count() + "\n\n" + EvidenceTable.markdown(results);
   }
 
   /**
@@ -120,6 +137,7 @@ public final class EvidencePage {
         .text("published", result.check().published())
         .text("unit", result.check().unit())
         .text("inside", result.inside().words())
+        .text("kind", result.check().kind().words())
         .flag("usedInTuning", result.check().fitted())
         .text("ours", result.ours())
         .text("reason", result.reason())

@@ -22,7 +22,6 @@ import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.scenario.Plan;
-import org.undercap.treatment.PlanStep;
 
 /** All plans held against each other in tables, the best first. */
 final class PlanTables {
@@ -184,13 +183,6 @@ final class PlanTables {
   private String cost(Plan plan) {
     OptionalDouble cost = answer.scenario().cost(plan);
     return cost.isPresent() ? Numbers.exact(cost.getAsDouble()) : "not given";
-  }
-
-  private static List<PlanStep.Application> applications(Plan plan) {
-    return plan.steps().stream()
-        .filter(step -> step instanceof PlanStep.Application)
-        .map(step -> (PlanStep.Application) step)
-        .toList();
   }
 
   private void efficacy(List<Block> blocks) {

@@ -71,7 +71,7 @@ class ApiaryReaderTest {
   void doubtfulRowsAreKeptWithTheirPlaces() throws IOException {
     List<ApiaryColony> colonies =
         read(HEADER
-                + "A1,2500,4 frames,60,9,,,,\n"
+                + "A1,2500,1 frames,60,9,,,,\n"
                 + "A2,,,,,,,,\n"
                 + "A3,9 frames,2 frames,150,200,,,soap,\n")
             .orThrow();
@@ -115,7 +115,7 @@ class ApiaryReaderTest {
     assertEquals(
         """
         colonies.csv:2:4: error: bees: unknown unit "frams"
-          hint: did you mean "frames"? write it as 9 frames, 11 seams, 17 sides, 1.5 boxes or 18000 bees
+          hint: did you mean "frames"? write it as 9 frames, 11 seams, 17 sides, 1.5 boxes, 4 lb or 18000 bees
         colonies.csv:3:1: error: colony: A1 is there twice
           hint: rename one of them
         colonies.csv:3:22: error: wash_bees: needs wash_mites beside it
