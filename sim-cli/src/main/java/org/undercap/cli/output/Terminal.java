@@ -1,9 +1,10 @@
 package org.undercap.cli.output;
 
 /**
- * Tells which streams a person watches. Java 17 cannot say this of standard error, and later
- * versions cannot say it of either stream, so the launcher script looks and passes it on. Without
- * the launcher neither counts as a terminal: then nothing is coloured and no progress is shown.
+ * Tells which streams a person watches or types into. Java 17 cannot say this of standard error,
+ * and later versions cannot say it of any stream, so the launcher script looks and passes it on.
+ * Without the launcher none counts as a terminal: then nothing is coloured and no progress is
+ * shown.
  */
 public final class Terminal {
   private Terminal() {}
@@ -24,5 +25,14 @@ public final class Terminal {
    */
   public static boolean onStandardError() {
     return Boolean.getBoolean("undercap.terminal.err");
+  }
+
+  /**
+   * Tells whether a person types the answers.
+   *
+   * @return true if standard input is a terminal
+   */
+  public static boolean onStandardInput() {
+    return Boolean.getBoolean("undercap.terminal.in");
   }
 }
