@@ -18,6 +18,7 @@ import org.undercap.cli.option.Question;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.Terminal;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
 import org.undercap.scenario.BadValueException;
@@ -127,18 +128,20 @@ final class NewCommand implements Callable<Integer> {
     }
     BufferedReader lines =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    int number = 0;
     for (Question question : Question.values()) {
+      number++;
       if (!given.containsKey(question)) {
-        given.put(question, defaults ? usual(question) : ask(question, lines));
+        given.put(question, defaults ? usual(question) : ask(number, question, lines));
       }
     }
     return given;
   }
 
-  private String ask(Question question, BufferedReader lines) throws IOException {
+  private String ask(int number, Question question, BufferedReader lines) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     err.println();
-    err.println(question.ordinal() + 1 + ". " + question.words());
+    err.println(number + ". " + question.words());
     err.println("   " + question.why());
     while (true) {
       err.print("   [" + usual(question) + "] ");
@@ -151,7 +154,7 @@ final class NewCommand implements Callable<Integer> {
         question.check(line.strip());
         return line.strip();
       } catch (BadValueException e) {
-        if (System.console() == null) {
+        if (!Terminal.onStandardInput()) {
           throw new UsageException(question.option() + ": " + e.getMessage() + "\n" + e.hint());
         }
         err.println("   " + e.getMessage() + (e.hint().isEmpty() ? "" : ": " + e.hint()));
