@@ -10,10 +10,9 @@ final class Fractions {
 
   private static final Pattern FRACTION =
       Pattern.compile(
-          "(?:([0-9]{1,4})\\s+)?([0-9]{1,3})\\s*/\\s*([1-9][0-9]{0,2})(?:\\s+|$)(.*)",
-          Pattern.DOTALL);
+          "(?:([0-9]{1,4})\\s+)?([0-9]{1,3})\\s*/\\s*([1-9][0-9]{0,2})\\s+(\\S.*)", Pattern.DOTALL);
   private static final Pattern WORDS =
-      Pattern.compile("(a|one|half|a half|half a|half an|a quarter|a quarter of a)\\s+(.*)");
+      Pattern.compile("(a quarter of a|a quarter|a half|half an|half a|half|one|a)\\s+(\\S.*)");
   private static final Map<String, Double> VALUES =
       Map.of(
           "a", 1.0,

@@ -95,13 +95,13 @@ class EvidenceTest {
     List<CheckResult> results = List.of(Evidence.run("wash-example"), Evidence.run("day-length"));
     assertEquals(
         """
-        | id | quantity | published | ours | inside? | source | read |
-        | --- | --- | --- | --- | --- | --- | --- |
-        | wash-example | 43 mites in a wash of 310 bees | 13.87 per 100 | 13.87 per 100 | yes \
-        | dietemann-2013 | secondary |
-        | day-length | day length at 52 N on day 172 | 16.735 (hours) |  | not run: the model takes \
+        | id | kind | quantity | published | ours | inside? | source | read |
+        | --- | --- | --- | --- | --- | --- | --- | --- |
+        | day-length | formula | day length at 52 N on day 172 | 16.735 (hours) |  | not run: the model takes \
         the season from tables of laying and temperature and does not use the length of the day \
         | forsythe-1995 | table |
+        | wash-example | formula | 43 mites in a wash of 310 bees | 13.87 per 100 | 13.87 per 100 | yes \
+        | dietemann-2013 | secondary |
         """,
         EvidenceTable.markdown(results));
   }
