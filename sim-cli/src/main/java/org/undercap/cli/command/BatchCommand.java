@@ -58,10 +58,10 @@ import picocli.CommandLine.Spec;
       "  undercap batch design.csv --shard 3/10 --out results"
     })
 final class BatchCommand implements Callable<Integer> {
-  private static final String SAMPLE_HEADER = "label,plan,mites,arrivals,invasion.worker";
-  private static final String SAMPLE_ROW_1 = "gel few,Gel twice,400,low,";
-  private static final String SAMPLE_ROW_2 = "gel many,Gel twice,1500,dense,0.7";
-  private static final String SAMPLE_ROW_3 = "nothing,,1500,dense,0.7";
+  static final String SAMPLE_HEADER = "label,plan,mites,arrivals,invasion.worker";
+  static final String SAMPLE_ROW_1 = "gel few,Gel twice,400,low,";
+  static final String SAMPLE_ROW_2 = "gel many,Gel twice,1500,dense,0.7";
+  static final String SAMPLE_ROW_3 = "nothing,,1500,dense,0.7";
 
   private static final String ALL = "all";
 
