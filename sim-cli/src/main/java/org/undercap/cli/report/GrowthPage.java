@@ -94,8 +94,8 @@ public final class GrowthPage {
             .text("place")
             .number("season:\nrate\n(per day)")
             .number("season:\ndoubling\n(days)")
-            .number("season:\n\n(times)")
-            .number("autumn:\n\n(times)")
+            .number("season:\nmites\n(times)")
+            .number("autumn:\nmites\n(times)")
             .number("held:\nmatrix\n(per day)")
             .number("held:\nequation\n(per day)");
     studies.forEach(
