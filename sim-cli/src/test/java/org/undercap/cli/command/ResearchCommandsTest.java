@@ -74,7 +74,7 @@ class ResearchCommandsTest {
             "was thought equally likely",
             "The data tell nothing about emergence.loss.mother.worker",
             "The value of reproduction.worker leans on that belief",
-            "reproduction.worker and emergence.loss.mother.worker: 0.62, the higher the one")) {
+            "the higher the one, the higher the other must be")) {
       assertTrue(words.contains(part), part + " in\n" + fit.out());
     }
     assertTrue(fit.err().contains("next: undercap growth --parameters "), fit.err());
