@@ -17,7 +17,7 @@ import org.undercap.scenario.Quantities;
 import org.undercap.scenario.SampleOfBees;
 
 /** The ten questions of {@code undercap new}: why each is asked, and what answers it accepts. */
-@SuppressWarnings("ImmutableEnumChecker") // the checks hold no state
+@SuppressWarnings("ImmutableEnumChecker") // the checks are functions without a state
 public enum Question {
   /** What the file is called in results. */
   NAME(

@@ -57,7 +57,8 @@ final class BasisWords {
             + " mites in the colony, "
             + estimate(estimate.mitesPer100Bees())
             + " on each 100 bees. In brackets stands the range in which 95 of 100 such colonies lie."
-            + width(estimate);
+            + width(estimate)
+            + counts(estimate);
     String warnings =
         estimate.warnings().stream()
             .map(EstimateWarning::words)
@@ -79,6 +80,25 @@ final class BasisWords {
             .map(part -> part.getKey().words() + " (" + Numbers.percent(part.getValue()) + ")")
             .toList();
     return parts.isEmpty() ? "" : " Its width comes from " + DateWords.joined(parts) + ".";
+  }
+
+  /** Several counts, each beside what a colony with these mites would give. */
+  private static String counts(MiteEstimate estimate) {
+    if (estimate.counts().size() < 2) {
+      return "";
+    }
+    List<String> found =
+        estimate.counts().stream()
+            .map(
+                check ->
+                    DateWords.day(check.count().date())
+                        + ": "
+                        + CountWords.found(check.count())
+                        + ", where about "
+                        + Numbers.rounded(check.expected(), FIGURES)
+                        + " would be expected")
+            .toList();
+    return " Found on " + String.join("; on ", found) + ".";
   }
 
   private static List<String> assumptions(Scenario scenario) {
