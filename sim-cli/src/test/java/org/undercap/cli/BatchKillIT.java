@@ -75,7 +75,7 @@ class BatchKillIT {
     }
     String log = Files.readString(folder.resolve("killed.log"));
     assertEquals(KILLS, kills, log);
-    assertTrue(log.contains("going on after run "), log);
+    assertTrue(log.contains("a batch begun before is there"), log);
     assertEquals(0, batch("killed", "2").waitFor());
     assertEquals(0, batch("quiet", "2").waitFor());
     for (String name : new String[] {"runs.csv", "daily.csv", "manifest.json"}) {

@@ -26,7 +26,7 @@ public final class Nearest {
   }
 
   /**
-   * An exception for an unknown word: names the word, the accepted ones and the nearest.
+   * An exception for an unknown word: names the word, the nearest and then all accepted ones.
    *
    * @param kind what kind of thing the word names, as in "climate"
    * @param typed what was written
@@ -35,9 +35,12 @@ public final class Nearest {
    */
   public static IllegalArgumentException unknown(
       String kind, String typed, Collection<String> accepted) {
-    String hint = to(typed, accepted).map(word -> "; did you mean \"" + word + "\"?").orElse("");
+    String list =
+        to(typed, accepted)
+            .map(word -> "did you mean \"" + word + "\"? Accepted: ")
+            .orElse("accepted: ");
     return new IllegalArgumentException(
-        "unknown " + kind + " \"" + typed + "\"; accepted: " + String.join(", ", accepted) + hint);
+        "unknown " + kind + " \"" + typed + "\"; " + list + String.join(", ", accepted));
   }
 
   /**

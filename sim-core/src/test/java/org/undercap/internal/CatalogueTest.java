@@ -32,7 +32,7 @@ class CatalogueTest {
     assertEquals(Optional.empty(), catalogue("big,1\n").find("bag"));
     IllegalArgumentException error =
         assertThrows(IllegalArgumentException.class, () -> catalogue("big,1\n").get("bag"));
-    assertEquals("unknown size \"bag\"; accepted: big; did you mean \"big\"?", error.getMessage());
+    assertEquals("unknown size \"bag\"; did you mean \"big\"? Accepted: big", error.getMessage());
   }
 
   @Test

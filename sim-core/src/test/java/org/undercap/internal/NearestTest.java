@@ -44,7 +44,7 @@ class NearestTest {
   @Test
   void theMessageNamesValueChoicesAndSuggestion() {
     assertEquals(
-        "unknown level \"hihg\"; accepted: low, high; did you mean \"high\"?",
+        "unknown level \"hihg\"; did you mean \"high\"? Accepted: low, high",
         Nearest.unknown("level", "hihg", List.of("low", "high")).getMessage());
     assertEquals(
         "unknown level \"zzzzzz\"; accepted: low, high",

@@ -107,7 +107,9 @@ class ParameterCatalogueTest {
     assertEquals(Optional.empty(), shipped.find("drone.birth"));
     IllegalArgumentException error =
         assertThrows(IllegalArgumentException.class, () -> ParameterId.of("drone.deaht"));
-    assertTrue(error.getMessage().endsWith("did you mean \"drone.death\"?"), error.getMessage());
+    assertTrue(
+        error.getMessage().contains("; did you mean \"drone.death\"? Accepted: "),
+        error.getMessage());
   }
 
   @ParameterizedTest

@@ -62,7 +62,9 @@ class BibliographyTest {
     assertEquals(Optional.empty(), Bibliography.shipped().find("boot-1996"));
     IllegalArgumentException error =
         assertThrows(IllegalArgumentException.class, () -> Bibliography.shipped().get("bot-1995"));
-    assertTrue(error.getMessage().endsWith("did you mean \"boot-1995\"?"), error.getMessage());
+    assertTrue(
+        error.getMessage().contains("; did you mean \"boot-1995\"? Accepted: "),
+        error.getMessage());
   }
 
   @Test

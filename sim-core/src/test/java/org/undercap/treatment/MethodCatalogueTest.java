@@ -187,7 +187,9 @@ class MethodCatalogueTest {
     IllegalArgumentException error =
         assertThrows(
             IllegalArgumentException.class, () -> MethodCatalogue.shipped().get("thymol-jel"));
-    assertTrue(error.getMessage().endsWith("did you mean \"thymol-gel\"?"), error.getMessage());
+    assertTrue(
+        error.getMessage().contains("; did you mean \"thymol-gel\"? Accepted: "),
+        error.getMessage());
     assertTrue(MethodCatalogue.shipped().find("thymol-jel").isEmpty());
   }
 }

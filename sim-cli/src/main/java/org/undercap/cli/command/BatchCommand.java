@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.undercap.batch.DailyChoice;
 import org.undercap.cli.batch.BatchTables;
 import org.undercap.cli.batch.BatchWork;
@@ -43,13 +45,24 @@ import picocli.CommandLine.Spec;
       "Runs a design of any length: a table with one row a run. Writes a table of runs and a daily table.",
       "A batch that was broken off goes on where it stopped when the same command is given again."
     },
-    footerHeading = "%nExamples:%n",
+    footerHeading = "%nA design:%n",
     footer = {
+      "  " + BatchCommand.SAMPLE_HEADER,
+      "  " + BatchCommand.SAMPLE_ROW_1,
+      "  " + BatchCommand.SAMPLE_ROW_2,
+      "  " + BatchCommand.SAMPLE_ROW_3,
+      "",
+      "Examples:",
       "  undercap batch design.csv --scenario scenarios/saltmere-garth.yaml --out results",
       "  undercap batch design.csv --scenario my-colony.yaml --every 0 --gzip",
       "  undercap batch design.csv --shard 3/10 --out results"
     })
 final class BatchCommand implements Callable<Integer> {
+  static final String SAMPLE_HEADER = "label,plan,mites,arrivals,invasion.worker";
+  static final String SAMPLE_ROW_1 = "gel few,Gel twice,400,low,";
+  static final String SAMPLE_ROW_2 = "gel many,Gel twice,1500,dense,0.7";
+  static final String SAMPLE_ROW_3 = "nothing,,1500,dense,0.7";
+
   private static final String ALL = "all";
 
   @Spec private CommandSpec spec;
@@ -124,7 +137,37 @@ final class BatchCommand implements Callable<Integer> {
       err.flush();
       return ExitCodes.DONE;
     }
+    refuseFinished(folder, names, part);
     return run(reading.orThrow(), tables, part, folder, names);
+  }
+
+  /** A design of three rows to begin with; its plan is one of those shipped. */
+  static String sample() {
+    return Stream.of(SAMPLE_HEADER, SAMPLE_ROW_1, SAMPLE_ROW_2, SAMPLE_ROW_3)
+        .map(row -> "  " + row + "\n")
+        .collect(Collectors.joining());
+  }
+
+  private static void refuseFinished(OutputFolder folder, List<String> names, Shard part) {
+    List<String> all = new ArrayList<>(names);
+    all.add(manifestName(part));
+    boolean finished =
+        all.stream().allMatch(name -> Files.exists(folder.path().resolve(name)))
+            && !ResumableFiles.areBrokenOff(folder, runName(part));
+    if (finished && folder.ifExists() == IfExists.ERROR) {
+      throw new UsageException(
+          folder.path()
+              + ": holds a finished batch already; --if-exists=skip keeps it,"
+              + " --if-exists=overwrite runs it anew, --out names another folder");
+    }
+  }
+
+  private static String runName(Shard part) {
+    return "batch" + part.suffix();
+  }
+
+  private static String manifestName(Shard part) {
+    return "manifest" + part.suffix() + ".json";
   }
 
   private int run(
@@ -136,14 +179,14 @@ final class BatchCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     long blocks = BatchWork.blocks(design.runs());
     Manifest manifest = manifest(design);
-    String run = "batch" + part.suffix();
     long failed;
-    try (ResumableFiles files = ResumableFiles.open(folder, names, run, identity(manifest, part))) {
+    try (ResumableFiles files =
+        ResumableFiles.open(folder, names, runName(part), identity(manifest, part))) {
       write(design, tables, part, blocks, files);
       failed = files.tally();
       files.publish(err);
       new OutputFolder(folder.path(), IfExists.OVERWRITE)
-          .writeManifest("manifest" + part.suffix() + ".json", names, manifest, err);
+          .writeManifest(manifestName(part), names, manifest, err);
       files.forget();
     }
     if (failed > 0) {
@@ -169,7 +212,15 @@ final class BatchCommand implements Callable<Integer> {
     long runs = runs(design, from, until);
     long before = runs(design, from, next);
     if (before > 0) {
-      err.print("going on after run " + runs(design, 0, next) + " of " + design.runs() + "\n");
+      long done = runs(design, 0, next);
+      err.print(
+          next < until
+              ? "a batch begun before is there; going on at run "
+                  + (done + 1)
+                  + " of "
+                  + design.runs()
+                  + "\n"
+              : "a batch begun before is there, and all of its runs; its files get their names\n");
       err.flush();
     }
     try (Progress progress = RootCommand.progress(spec, "runs", runs)) {

@@ -3,6 +3,7 @@ package org.undercap.cli.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.output.ExitCodes;
@@ -24,6 +25,7 @@ import picocli.CommandLine.Spec;
     footer = {"  undercap columns", "  undercap columns batch", "  undercap columns mites"})
 final class ColumnsCommand implements Callable<Integer> {
   private static final int SCHEMA_VERSION = 1;
+  private static final Set<String> DESIGN = Set.of("design", "batch", "batch design");
 
   @Spec private CommandSpec spec;
   @Mixin private JsonOption json;
@@ -45,6 +47,9 @@ final class ColumnsCommand implements Callable<Integer> {
           SCHEMA_VERSION,
           to -> to.list(spec.name(), columns, ColumnsCommand::write));
     } else {
+      if (word != null && DESIGN.contains(word.toLowerCase(Locale.ROOT))) {
+        out.print("A design of three runs:\n" + BatchCommand.sample() + "\n");
+      }
       out.print(page(columns).render());
     }
     out.flush();

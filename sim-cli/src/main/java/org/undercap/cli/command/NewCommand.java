@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap new",
-      "  undercap new north-yard.yaml --bees=\"4 lb\" --count=\"9 in half a cup\"",
+      "  undercap new north-yard.yaml --bees \"4 lb\" --count \"9 in half a cup\"",
       "  undercap new --defaults my-colony.yaml"
     })
 final class NewCommand implements Callable<Integer> {

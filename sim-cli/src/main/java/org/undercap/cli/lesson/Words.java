@@ -140,8 +140,11 @@ public final class Words {
       Map<String, String> original, String key, String text, Place place, Problems problems) {
     String known = original.getOrDefault(key, original.get(AUDIENCE.matcher(key).replaceFirst("")));
     if (known == null) {
-      String message = Nearest.unknown("key", key, original.keySet()).getMessage();
-      problems.add(place, key, message.length() > 300 ? "is no key of the texts" : message, "");
+      String near =
+          Nearest.to(key, original.keySet())
+              .map(word -> "did you mean \"" + word + "\"?")
+              .orElse("'undercap lesson words' lists all");
+      problems.add(place, key, "is no key of the texts", near);
       return;
     }
     Set<String> slots = slots(text);

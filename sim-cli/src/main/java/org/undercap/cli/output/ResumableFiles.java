@@ -51,7 +51,7 @@ public final class ResumableFiles implements AutoCloseable {
    */
   public static ResumableFiles open(
       OutputFolder folder, List<String> names, String run, String identity) {
-    Path journalFile = folder.path().resolve("." + run + ".journal");
+    Path journalFile = journal(folder, run);
     if (!Files.exists(journalFile)) {
       folder.prepare(names).close();
     }
@@ -69,6 +69,21 @@ public final class ResumableFiles implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Whether a run was broken off.
+   *
+   * @param folder where its files are written
+   * @param run name of the run, as in {@link #open}
+   * @return true if its journal is there
+   */
+  public static boolean areBrokenOff(OutputFolder folder, String run) {
+    return Files.exists(journal(folder, run));
+  }
+
+  private static Path journal(OutputFolder folder, String run) {
+    return folder.path().resolve("." + run + ".journal");
   }
 
   private void takeUp(String identity) throws IOException {

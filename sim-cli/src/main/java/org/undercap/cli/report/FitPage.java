@@ -93,7 +93,8 @@ public final class FitPage {
         new Paragraph(
             "Intervals are by profile: all other values are fitted anew at each end, priors"
                 + " included. Uncertainty left: standard deviation after the data against that"
-                + " before; 1 means that the data say nothing."));
+                + " before; 1 means that the data say nothing."
+                + flat()));
     blocks.add(new Paragraph(unidentified()));
     return new Section("values", "Fitted values", blocks);
   }
@@ -151,11 +152,20 @@ public final class FitPage {
     String centre = Numbers.rounded(prior.centre(), FIGURES);
     String spread = Numbers.rounded(prior.spread(), FIGURES);
     return switch (prior.shape()) {
-      case UNIFORM -> "flat, " + range(prior.low(), prior.high());
+      case UNIFORM -> "any from " + range(prior.low(), prior.high()) + " (flat)";
       case NORMAL -> "normal, " + centre + " +- " + spread;
       case LOGNORMAL -> "lognormal, " + centre + ", sigma " + spread;
       case BETA -> "beta, " + centre + " in " + range(prior.low(), prior.high());
     };
+  }
+
+  private String flat() {
+    boolean any =
+        study.space().priors().stream().anyMatch(prior -> prior.shape() == Prior.Shape.UNIFORM);
+    return any
+        ? " Flat: before the data every value between the bounds was thought equally likely, and"
+            + " none beyond; what the catalogue believes of it does not count."
+        : "";
   }
 
   private static String range(double low, double high) {
@@ -176,7 +186,33 @@ public final class FitPage {
             + DateWords.joined(open)
             + ": what is shown is what was believed before. Leave "
             + (open.size() == 1 ? "it" : "them")
-            + " out of --free, or bring other data.";
+            + " out of --free, or bring other data."
+            + leaningOn(open);
+  }
+
+  /** Values that the data fix only given those about which they tell nothing. */
+  private String leaningOn(List<String> open) {
+    List<String> leaning = new ArrayList<>();
+    for (int i = 0; i < fit.parameters().size(); i++) {
+      String name = fit.parameters().get(i).name();
+      boolean leans = false;
+      for (int j = 0; j < fit.parameters().size(); j++) {
+        leans |= open.contains(fit.parameters().get(j).name()) && isStrong(i, j);
+      }
+      if (leans && !open.contains(name)) {
+        leaning.add(name);
+      }
+    }
+    return leaning.isEmpty()
+        ? ""
+        : " The value of "
+            + DateWords.joined(leaning)
+            + " leans on that belief: the correlation below does not say that the data know both,"
+            + " but that another belief would give another value here.";
+  }
+
+  private boolean isStrong(int i, int j) {
+    return i != j && Math.abs(fit.correlations().get(i).get(j)) >= STRONG;
   }
 
   private Section search() {
@@ -303,7 +339,7 @@ public final class FitPage {
     for (int i = 0; i < all.size(); i++) {
       for (int j = 0; j < i; j++) {
         double r = fit.correlations().get(i).get(j);
-        if (Math.abs(r) >= STRONG) {
+        if (isStrong(i, j)) {
           strong.add(
               all.get(j).name()
                   + " and "
@@ -311,8 +347,8 @@ public final class FitPage {
                   + ": "
                   + Numbers.fixed(r, 2)
                   + (r > 0
-                      ? ", one more goes with the other more"
-                      : ", one makes up for the other"));
+                      ? ", the higher the one, the higher the other must be"
+                      : ", the higher the one, the lower the other must be"));
         }
       }
     }

@@ -66,11 +66,15 @@ public final class GrowthPage {
     if (!studies.isEmpty()) {
       page.table(overview());
       page.paragraph(
-          "Slope: of the logarithm of all mites, 15 April to 15 September (in the south half a year"
-              + " later), from 50 mites on 1 March, nothing arriving. Matrix and equation: with bees"
-              + " and brood held in the middle of each of these months, and then averaged; they do"
-              + " not see that late mites share cells. Over the season: mites on 15 September for"
-              + " each on 15 April. Autumn: mites on 1 October for each on 1 March.");
+          "Season: bees and brood change as they do in a year. Rate: slope of the logarithm of all"
+              + " mites, 15 April to 15 September (in the south half a year later), from 50 mites on"
+              + " 1 March, nothing arriving; doubling: days in which mites double at this rate;"
+              + " times: mites on 15 September for each on 15 April. Autumn: mites on 1 October for"
+              + " each on 1 March.");
+      page.paragraph(
+          "Bees held: bees and brood stay as they are in the middle of each of these months, and"
+              + " the rates are averaged. Matrix: largest eigenvalue of a day; equation: the delay"
+              + " equation in continuous time. Neither sees that late mites share cells.");
       page.paragraph(agreement());
     }
     failures.forEach((name, reason) -> page.paragraph(name + ": " + reason + "."));
@@ -88,24 +92,24 @@ public final class GrowthPage {
     TextTable table =
         new TextTable()
             .text("place")
-            .number("slope\n(per day)")
-            .number("matrix\n(per day)")
-            .number("equation\n(per day)")
-            .number("doubling\n(days)")
-            .number("over the\nseason")
-            .number("autumn");
+            .number("season:\nrate\n(per day)")
+            .number("season:\ndoubling\n(days)")
+            .number("season:\nmites\n(times)")
+            .number("autumn:\nmites\n(times)")
+            .number("held:\nmatrix\n(per day)")
+            .number("held:\nequation\n(per day)");
     studies.forEach(
         (name, study) ->
             table.row(
                 name,
                 rate(study.season().rate()),
-                rate(study.meanByMatrix()),
-                rate(study.meanByEquation()),
                 study.season().doublingDays().isPresent()
                     ? Numbers.rounded(study.season().doublingDays().getAsDouble(), 3)
                     : "never",
                 Numbers.rounded(study.season().multiplication(), 3),
-                Numbers.rounded(study.season().autumnPerWinterMite(), 3)));
+                Numbers.rounded(study.season().autumnPerWinterMite(), 3),
+                rate(study.meanByMatrix()),
+                rate(study.meanByEquation())));
     return table;
   }
 
@@ -118,7 +122,7 @@ public final class GrowthPage {
   }
 
   private static void details(TextPage page, String name, GrowthStudy study) {
-    page.heading(name + ": bees and brood held");
+    page.heading(name + ": bees and brood held as they are on a day");
     TextTable months =
         new TextTable()
             .name("day")

@@ -181,11 +181,33 @@ class BatchCommandTest {
     byte[] before = read("out/runs.csv");
     CliRun again = batch("out", "--every=0");
     assertEquals(2, again.exitCode());
+    assertTrue(again.err().contains("holds a finished batch already"), again.err());
+    assertTrue(again.err().contains("--if-exists=skip keeps it"), again.err());
+    assertTrue(again.err().contains("--if-exists=overwrite runs it anew"), again.err());
     CliRun kept = batch("out", "--every=0", "--if-exists=skip");
     assertEquals(0, kept.exitCode());
     assertTrue(kept.err().startsWith("kept "), kept.err());
     assertEquals(0, batch("out", "--every=0", "--if-exists=overwrite").exitCode());
     assertArrayEquals(before, read("out/runs.csv"));
+  }
+
+  @Test
+  void sampleOfTheHelpRuns() throws IOException {
+    String sample = BatchCommand.sample();
+    assertEquals(4, sample.lines().count());
+    String help = CliRun.of("help", "batch").out();
+    sample.lines().forEach(row -> assertTrue(help.contains("\n" + row + "\n"), help));
+    assertTrue(CliRun.of("columns", "DESIGN").out().contains(sample));
+    Path file = Files.writeString(folder.resolve("sample.csv"), sample.replace("  ", ""));
+    CliRun run =
+        CliRun.of(
+            "batch",
+            file.toString(),
+            "--scenario=" + Path.of("..", "scenarios", "saltmere-garth.yaml"),
+            "--every=0",
+            "--out=" + folder.resolve("sampled"));
+    assertEquals(0, run.exitCode(), run.err());
+    assertEquals(4, Files.readAllLines(folder.resolve("sampled/runs.csv")).size());
   }
 
   @Test

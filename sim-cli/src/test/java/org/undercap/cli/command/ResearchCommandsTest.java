@@ -32,7 +32,14 @@ class ResearchCommandsTest {
     assertEquals(0, run.exitCode(), run.err());
     assertEquals("", run.err());
     for (String part :
-        List.of("0.02508", "15 Jun", "reproduction.worker", "Published", "0.021 +- 0.004")) {
+        List.of(
+            "0.02508",
+            "season:",
+            "held:",
+            "15 Jun",
+            "reproduction.worker",
+            "Published",
+            "0.021 +- 0.004")) {
       assertTrue(run.out().contains(part), part + " in\n" + run.out());
     }
     CliRun json = CliRun.of("growth", "--climate=central-european", "--json");
@@ -61,6 +68,15 @@ class ResearchCommandsTest {
     assertEquals(0, fit.exitCode(), fit.err());
     assertTrue(fit.out().contains("The mites now grow by 0.02100 per day"), fit.out());
     assertTrue(fit.out().contains("martin-2001"), "sources are named");
+    String words = fit.out().replaceAll("\\s+", " ");
+    for (String part :
+        List.of(
+            "was thought equally likely",
+            "The data tell nothing about emergence.loss.mother.worker",
+            "The value of reproduction.worker leans on that belief",
+            "the higher the one, the higher the other must be")) {
+      assertTrue(words.contains(part), part + " in\n" + fit.out());
+    }
     assertTrue(fit.err().contains("next: undercap growth --parameters "), fit.err());
     String file = out + "/parameters.yaml";
     CliRun growth = CliRun.of("growth", "--climate=central-european", "--parameters=" + file);
