@@ -210,7 +210,9 @@ class PlanningCommandsTest {
 
   @Test
   void thereIsNoAdviceOutsideTheTestedRange() throws IOException {
-    scenario = write("few.yaml", SCENARIO.replace("9 frames", "2000 bees"));
+    scenario =
+        write(
+            "few.yaml", SCENARIO.replace("9 frames", "2000 bees").replace("5 frames", "500 cells"));
     for (CliRun run : List.of(timing(), plan(), apiary(write("colonies.csv", TABLE)))) {
       assertEquals(4, run.exitCode(), run.err());
       assertTrue(run.out().contains("No advice"), run.out());

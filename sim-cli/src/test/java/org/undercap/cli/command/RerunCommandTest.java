@@ -81,7 +81,7 @@ class RerunCommandTest {
         Files.writeString(folder.resolve("yard.csv"), "colony,wash_bees,wash_mites\nA,300,4\n");
     CliRun.of(
         "apiary", yard.toString(), "--scenario=" + scenario, "--members=4", "--out=" + out + "-a");
-    assertSame(4, "out-a/manifest.json");
+    assertSame(5, "out-a/manifest.json");
   }
 
   @Test
