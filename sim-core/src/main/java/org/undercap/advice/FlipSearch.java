@@ -32,15 +32,16 @@ final class FlipSearch {
   private static final int HALVINGS = 3;
   private final Scenario scenario;
   private final MiteBelief belief;
-  private final EnsembleSettings settings;
+  private final Trials today;
   private final Plan chosen;
 
   private FlipSearch(Comparison comparison, MiteBelief belief, Plan chosen) {
     scenario = comparison.scenario();
     this.belief = belief.remembered();
-    settings =
+    EnsembleSettings few =
         new EnsembleSettings(
             Math.min(MEMBERS, comparison.settings().members()), comparison.settings().seed(), 1);
+    today = new Trials(scenario, this.belief, few);
     this.chosen = chosen;
   }
 
@@ -136,7 +137,7 @@ final class FlipSearch {
     Trials trials;
     try {
       changed = change.apply(scenario, chosen.name(), size);
-      trials = new Trials(changed, change.apply(belief, size), settings);
+      trials = today.in(changed, change.apply(belief, size));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

@@ -74,22 +74,26 @@ public final class CurveBands {
     return new DayObserver() {
       @Override
       public void dayBegins(SimulationDay day) {
-        for (int lane = 0; lane < lanes; lane++) {
-          add(day, lane);
-        }
+        addDay(day, lanes);
       }
     };
   }
 
-  private void add(SimulationDay day, int lane) {
-    double adults = day.flows().of(Flow.ADULTS, lane);
-    of(Series.ADULTS, day).add(adults);
-    if (!day.isLost(lane)) {
-      double onBees = day.colony().total(Part.MITES_ON_BEES, lane);
-      double all = day.flows().of(Flow.MITES_BEFORE, lane);
-      of(Series.MITES_ON_BEES, day).add(onBees);
-      of(Series.MITES_IN_CELLS, day).add(Math.max(0, all - onBees));
-      of(Series.MITES_PER_100_BEES, day).add(100 * onBees / adults);
+  private void addDay(SimulationDay day, int lanes) {
+    LogHistogram bees = of(Series.ADULTS, day);
+    LogHistogram mitesOnBees = of(Series.MITES_ON_BEES, day);
+    LogHistogram mitesInCells = of(Series.MITES_IN_CELLS, day);
+    LogHistogram per100 = of(Series.MITES_PER_100_BEES, day);
+    double[] adults = day.flows().of(Flow.ADULTS);
+    double[] mites = day.flows().of(Flow.MITES_BEFORE);
+    for (int lane = 0; lane < lanes; lane++) {
+      bees.add(adults[lane]);
+      if (!day.isLost(lane)) {
+        double onBees = day.colony().total(Part.MITES_ON_BEES, lane);
+        mitesOnBees.add(onBees);
+        mitesInCells.add(Math.max(0, mites[lane] - onBees));
+        per100.add(100 * onBees / adults[lane]);
+      }
     }
   }
 

@@ -28,13 +28,29 @@ record Members(
   private static final int BLOCK = 64;
 
   static Members of(Scenario scenario, MiteBelief belief, EnsembleSettings settings) {
+    return of(
+        scenario,
+        belief,
+        settings,
+        new StartShape(scenario.climate(), SeasonDay.of(scenario.start()), scenario.parameters()));
+  }
+
+  /** The same members where something else is known. */
+  Members in(Scenario changed, MiteBelief changedBelief) {
+    int day = SeasonDay.of(changed.start());
+    return of(
+        changed, changedBelief, settings, shape.on(changed.climate(), day, changed.parameters()));
+  }
+
+  private static Members of(
+      Scenario scenario, MiteBelief belief, EnsembleSettings settings, StartShape shape) {
     return new Members(
         scenario,
         belief,
         settings,
         SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters()),
         new Draws(scenario, settings.seed()),
-        new StartShape(scenario.climate(), SeasonDay.of(scenario.start()), scenario.parameters()));
+        shape);
   }
 
   int blocks() {

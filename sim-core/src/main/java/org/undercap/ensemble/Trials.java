@@ -27,10 +27,28 @@ public final class Trials {
    *     facts
    */
   public Trials(Scenario scenario, MiteBelief belief, EnsembleSettings settings) {
-    members = Members.of(scenario, belief, settings);
+    this(Members.of(scenario, belief, settings));
+  }
+
+  private Trials(Members members) {
+    this.members = members;
     MemberBlock[] made = new MemberBlock[members.blocks()];
     members.work(made.length, () -> number -> made[number] = members.block(number));
     blocks = List.of(made);
+  }
+
+  /**
+   * The same members where something else is known, so that what does not differ is not worked out
+   * again.
+   *
+   * @param changed place, colony and what is known
+   * @param belief mites on the first day
+   * @return trials with the same settings
+   * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
+   *     facts
+   */
+  public Trials in(Scenario changed, MiteBelief belief) {
+    return new Trials(members.in(changed, belief));
   }
 
   /**

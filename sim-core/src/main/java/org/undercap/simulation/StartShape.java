@@ -71,6 +71,21 @@ public final class StartShape {
   }
 
   /**
+   * The shapes of a day in a place, which are these if day, place and parameters are the same
+   * objects: a healthy colony that was run already need not be run again.
+   *
+   * @param otherClimate place
+   * @param otherDay day of the 365-day year, 1 to 365
+   * @param otherBase parameters around which those of the colonies lie
+   * @return these shapes, or new ones
+   * @throws IllegalArgumentException if the day is out of range
+   */
+  public StartShape on(Climate otherClimate, int otherDay, ParameterSet otherBase) {
+    boolean same = climate.equals(otherClimate) && seasonDay == otherDay && base == otherBase;
+    return same ? this : new StartShape(otherClimate, otherDay, otherBase);
+  }
+
+  /**
    * The shape on a day of the year.
    *
    * @param climate place; its usual weather is used

@@ -104,6 +104,18 @@ final class CompareCommand implements Callable<Integer> {
       AnswerFiles.check(folder, output.svg());
     }
     Answer answer = answer(scenario);
+    if (writesFiles()) {
+      write(answer, files.get(0), folder, () -> print(answer));
+      err.print(
+          "next: open "
+              + folder.path().resolve(AnswerFiles.PAGE)
+              + " and print it; count again after the treatment\n");
+    } else {
+      print(answer);
+    }
+  }
+
+  private void print(Answer answer) {
     PrintWriter out = spec.commandLine().getOut();
     if (json.wanted()) {
       StringWriter document = new StringWriter();
@@ -113,13 +125,6 @@ final class CompareCommand implements Callable<Integer> {
       out.print(new AnswerPage(answer).render());
     }
     out.flush();
-    if (writesFiles()) {
-      write(answer, files.get(0), folder);
-      err.print(
-          "next: open "
-              + folder.path().resolve(AnswerFiles.PAGE)
-              + " and print it; count again after the treatment\n");
-    }
   }
 
   private boolean writesFiles() {
@@ -159,7 +164,7 @@ final class CompareCommand implements Callable<Integer> {
         index.add(stems.get(i), scenario.name(), refusal.get().text());
       } else {
         Answer answer = answer(scenario);
-        write(answer, files.get(i), folder);
+        write(answer, files.get(i), folder, () -> {});
         index.add(stems.get(i), scenario.name(), AnswerWords.headline(answer));
       }
     }
@@ -199,8 +204,8 @@ final class CompareCommand implements Callable<Integer> {
     return Answer.of(Advice.of(comparison, mites.belief()), mites);
   }
 
-  private void write(Answer answer, Path file, OutputFolder folder) {
+  private void write(Answer answer, Path file, OutputFolder folder, Runnable meanwhile) {
     new AnswerFiles(answer, InputFiles.of(file, parameters.file()), ChartStyle.A4, output.svg())
-        .write(folder, spec.commandLine().getErr());
+        .write(folder, spec.commandLine().getErr(), meanwhile);
   }
 }

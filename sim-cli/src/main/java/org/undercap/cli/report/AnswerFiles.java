@@ -102,14 +102,16 @@ public final class AnswerFiles {
    *
    * @param folder where to write
    * @param err told which files were written
+   * @param meanwhile done while the files are made, before they get their names
    */
-  public void write(OutputFolder folder, PrintWriter err) {
+  public void write(OutputFolder folder, PrintWriter err, Runnable meanwhile) {
     Report report = AnswerWords.report(answer);
     Comparison comparison = answer.comparison();
     try (OutputFiles files = folder.prepare(names())) {
       List<Runnable> work =
           List.of(
               () -> charts.write(files),
+              meanwhile,
               () -> files.text(PAGE, out -> out.write(page(report))),
               () -> files.text(CURVES, out -> DailyCsv.curves(out, comparison)),
               () -> files.text(JSON, out -> AnswerJson.write(out, answer)),
