@@ -51,10 +51,11 @@ final class CellInvasion {
       inWorkers[lane] = workers / Math.max(hazard[lane], Double.MIN_NORMAL);
     }
     for (int lane = 0; lane < hazard.length; lane++) {
-      invaded[lane] = phoretic[lane] * Hazard.fraction(hazard[lane]);
+      invaded[lane] = Hazard.fraction(hazard[lane]);
     }
     for (int lane = 0; lane < hazard.length; lane++) {
-      double leaving = invaded[lane];
+      double leaving = phoretic[lane] * invaded[lane];
+      invaded[lane] = leaving;
       double workerPart = leaving * inWorkers[lane];
       inWorkers[lane] = workerPart;
       inDrones[lane] = leaving - workerPart;

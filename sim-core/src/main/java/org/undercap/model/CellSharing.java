@@ -72,12 +72,13 @@ abstract sealed class CellSharing {
     void share(double[] mothersPerCell, double[] infested, double[] single, double[] crowding) {
       polynomial(mothersPerCell, crowding);
       for (int lane = 0; lane < mothersPerCell.length; lane++) {
-        double lam = mothersPerCell[lane];
-        double some = Hazard.fraction(lam);
-        double none = 1.0 - some;
-        infested[lane] = some;
-        single[lane] = lam * none;
-        crowding[lane] = lastFactor + none * crowding[lane];
+        infested[lane] = Hazard.fraction(mothersPerCell[lane]);
+      }
+      double last = lastFactor;
+      for (int lane = 0; lane < mothersPerCell.length; lane++) {
+        double none = 1.0 - infested[lane];
+        single[lane] = mothersPerCell[lane] * none;
+        crowding[lane] = last + none * crowding[lane];
       }
     }
   }

@@ -46,7 +46,7 @@ public final class Cohorts {
   }
 
   /**
-   * Adds all cohorts to a sum, one value a colony; two rows at a time, which halves the traffic.
+   * Adds all cohorts to a sum, one value a colony; up to four rows at a time, which saves traffic.
    */
   void addTo(double[] sum) {
     int age = rows.length % 2;
@@ -56,12 +56,21 @@ public final class Cohorts {
         sum[lane] += row[lane];
       }
     }
-    for (; age < rows.length; age += 2) {
+    for (; age + 4 <= rows.length; age += 4) {
+      addTo(sum, row(age), row(age + 1), row(age + 2), row(age + 3));
+    }
+    if (age < rows.length) {
       double[] row = row(age);
       double[] next = row(age + 1);
       for (int lane = 0; lane < sum.length; lane++) {
         sum[lane] += row[lane] + next[lane];
       }
+    }
+  }
+
+  private static void addTo(double[] sum, double[] a, double[] b, double[] c, double[] d) {
+    for (int lane = 0; lane < sum.length; lane++) {
+      sum[lane] = sum[lane] + (a[lane] + b[lane]) + (c[lane] + d[lane]);
     }
   }
 

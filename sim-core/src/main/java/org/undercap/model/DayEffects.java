@@ -22,6 +22,7 @@ public final class DayEffects {
   private final double[][] sums;
   private final double[][] factors;
   private boolean touched = true;
+  boolean onAdults;
   boolean inCells;
   boolean onBrood;
   boolean removal;
@@ -51,7 +52,7 @@ public final class DayEffects {
       for (double[] row : factors) {
         Arrays.fill(row, 1.0);
       }
-      inCells = onBrood = removal = touched = false;
+      onAdults = inCells = onBrood = removal = touched = false;
     }
   }
 
@@ -86,6 +87,7 @@ public final class DayEffects {
     adultHazard[lane] += notNegative(adults, "hazard of adults");
     openBroodHazard[lane] += notNegative(openBrood, "hazard of open brood");
     sealedBroodHazard[lane] += notNegative(sealedBrood, "hazard of sealed brood");
+    onAdults |= adults > 0;
     onBrood |= openBrood > 0;
     inCells |= sealedBrood > 0;
     touched = true;

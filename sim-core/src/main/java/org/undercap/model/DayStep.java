@@ -148,10 +148,12 @@ public final class DayStep {
     double[] removed = flows.of(Flow.REMOVED);
     double[] difference = open;
     for (int lane = 0; lane < difference.length; lane++) {
-      double in = before[lane] + born[lane] + arrived[lane];
-      double out =
+      difference[lane] =
           after[lane] + lost[lane] + natural[lane] + onBees[lane] + inCells[lane] + removed[lane];
-      difference[lane] = Math.abs(in - out) / Math.max(1.0, in);
+    }
+    for (int lane = 0; lane < difference.length; lane++) {
+      double in = before[lane] + born[lane] + arrived[lane];
+      difference[lane] = Math.abs(in - difference[lane]) / Math.max(1.0, in);
     }
     for (int lane = 0; lane < difference.length; lane++) {
       if (!(difference[lane] <= LEDGER_TOLERANCE)) {

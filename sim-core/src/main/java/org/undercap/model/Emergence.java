@@ -123,12 +123,13 @@ final class Emergence {
     System.arraycopy(infested, 0, share, 0, share.length);
     System.arraycopy(cells, 0, flows.of(Flow.OPENED_CELLS), 0, cells.length);
     for (int lane = 0; lane < cells.length; lane++) {
+      double ofSeveral = (infested[lane] - single[lane]) * (1.0 - several[lane]);
+      weakened[lane] = single[lane] * (1.0 - one[lane]) + ofSeveral;
+    }
+    for (int lane = 0; lane < cells.length; lane++) {
       double bees = cells[lane] * survival[lane];
       healthy[lane] = bees * (1.0 - infested[lane]);
-      double parasitised =
-          single[lane] * (1.0 - one[lane])
-              + (infested[lane] - single[lane]) * (1.0 - several[lane]);
-      weakened[lane] = bees * parasitised;
+      weakened[lane] = bees * weakened[lane];
     }
   }
 

@@ -37,19 +37,24 @@ final class Laying {
     double[] queenQuality = colony.queenQuality;
     double potential = season.potentialEggs;
     double droneShare = season.droneShare;
+    double[] half = halfSaturation;
     for (int lane = 0; lane < eggs.length; lane++) {
       double bees = adults[lane];
-      double laid =
-          Math.max(potential, floor[lane])
-              * queenQuality[lane]
-              * (bees / (bees + halfSaturation[lane]))
-              * factor[lane];
-      double strength = (bees - dronesFrom[lane]) / (dronesFullAt[lane] - dronesFrom[lane]);
-      double toDrones =
-          Math.min(1.0, droneShare * Math.max(0.0, Math.min(1.0, strength)) * droneFactor[lane]);
-      eggs[lane] = laid;
-      drone[lane] = laid * toDrones;
-      worker[lane] = laid * (1.0 - toDrones);
+      double cared = bees / (bees + half[lane]);
+      eggs[lane] = Math.max(potential, floor[lane]) * queenQuality[lane] * cared * factor[lane];
+    }
+    double[] toDrones = drone;
+    double[] from = dronesFrom;
+    double[] full = dronesFullAt;
+    for (int lane = 0; lane < eggs.length; lane++) {
+      double strength = (adults[lane] - from[lane]) / (full[lane] - from[lane]);
+      toDrones[lane] = Math.max(0.0, Math.min(1.0, strength));
+    }
+    double[] toWorkers = worker;
+    for (int lane = 0; lane < eggs.length; lane++) {
+      double share = Math.min(1.0, droneShare * toDrones[lane] * droneFactor[lane]);
+      toDrones[lane] = eggs[lane] * share;
+      toWorkers[lane] = eggs[lane] * (1.0 - share);
     }
   }
 }

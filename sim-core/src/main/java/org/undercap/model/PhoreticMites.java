@@ -34,8 +34,12 @@ final class PhoreticMites {
     double[] broodNest = deathBroodNest;
     for (int lane = 0; lane < phoretic.length; lane++) {
       double mu = broodless[lane] + (broodNest[lane] - broodless[lane]) * broodIndex[lane];
-      natural[lane] = mu / Math.max(mu + kill[lane], Double.MIN_NORMAL);
-      killed[lane] = Hazard.fraction(mu + kill[lane]);
+      double hazard = mu + kill[lane];
+      natural[lane] = mu / Math.max(hazard, Double.MIN_NORMAL);
+      killed[lane] = hazard;
+    }
+    for (int lane = 0; lane < phoretic.length; lane++) {
+      killed[lane] = Hazard.fraction(killed[lane]);
     }
     rule.arrivals(season.arriving, flows.of(Flow.ADULTS), broodIndex, arrived);
     for (int lane = 0; lane < phoretic.length; lane++) {
