@@ -71,8 +71,8 @@ public final class StartShape {
   }
 
   /**
-   * The shapes of a day in a place, which are these if day, place and parameters are the same
-   * objects: a healthy colony that was run already need not be run again.
+   * The shapes of a day in a place, which are these if day, place and parameters are the same: a
+   * healthy colony that was run already need not be run again.
    *
    * @param otherClimate place
    * @param otherDay day of the 365-day year, 1 to 365
@@ -81,7 +81,7 @@ public final class StartShape {
    * @throws IllegalArgumentException if the day is out of range
    */
   public StartShape on(Climate otherClimate, int otherDay, ParameterSet otherBase) {
-    boolean same = climate.equals(otherClimate) && seasonDay == otherDay && base == otherBase;
+    boolean same = climate.equals(otherClimate) && seasonDay == otherDay && base.equals(otherBase);
     return same ? this : new StartShape(otherClimate, otherDay, otherBase);
   }
 
