@@ -59,6 +59,7 @@ final class ArrivalLessons {
   static LessonResult collapse(LessonPlace place) {
     LocalDate from = place.on(Month.AUGUST, 1);
     LocalDate treated = place.on(Month.AUGUST, 5);
+    LocalDate shown = place.on(Month.SEPTEMBER, 1);
     LocalDate fall = place.on(Month.SEPTEMBER, 20);
     LocalDate quietAgain = place.on(Month.OCTOBER, 15);
     LocalDate last = place.on(Month.NOVEMBER, 1);
@@ -69,9 +70,10 @@ final class ArrivalLessons {
     LessonCourse robbed = colony.arriving(COLLAPSING, fall, quietAgain).until(last);
     Panel panel =
         Panel.dates("mites-per-100-bees")
-            .line(quiet.series("quiet-neighbours", quiet.table()::mitesPer100Bees, from, last))
-            .line(robbed.series("neighbour-collapses", robbed.table()::mitesPer100Bees, from, last))
-            .span("gel", treated, treated.plusDays(SIX_WEEKS))
+            .line(quiet.series("quiet-neighbours", quiet.table()::mitesPer100Bees, shown, last))
+            .line(
+                robbed.series("neighbour-collapses", robbed.table()::mitesPer100Bees, shown, last))
+            .span("gel", shown, treated.plusDays(SIX_WEEKS))
             .span("robbing", fall, quietAgain)
             .build();
     return new Figures()

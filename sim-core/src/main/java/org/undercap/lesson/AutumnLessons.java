@@ -93,10 +93,10 @@ final class AutumnLessons {
             fed.brood(treated) > 1.1 * plain.brood(treated)
                 && fed.shareOnBees(treated) < plain.shareOnBees(treated)
                 && killedFed < killedPlain,
-            syrupPanel("brood-cells", "cells", plain, fed, from, treated)
+            syrupPanel("brood-cells", "cells", plain, fed, fedFrom, treated)
                 .span("syrup", fedFrom, fedUntil)
                 .build(),
-            hidden(plain, fed, from, treated).span("syrup", fedFrom, fedUntil).build());
+            hidden(plain, fed, fedFrom, treated).span("syrup", fedFrom, fedUntil).build());
   }
 
   private static Panel.Builder syrupPanel(

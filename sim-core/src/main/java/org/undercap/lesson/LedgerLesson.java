@@ -18,7 +18,6 @@ final class LedgerLesson {
           "arrived",
           "killed-on-bees",
           "killed-in-cells",
-          "died-otherwise",
           "left-at-the-end");
 
   private LedgerLesson() {}
@@ -62,13 +61,13 @@ final class LedgerLesson {
       bars.add(new Bar(0, "on-bees", 0, onBees));
       bars.add(new Bar(0, "in-cells", onBees, onBees + inCells));
       double at = onBees + inCells;
-      at = up(bars, 1, at, born);
+      double grown = born - died;
+      at = grown < 0 ? down(bars, 1, "died", at, -grown) : up(bars, 1, at, grown);
       at = up(bars, 2, at, arrived);
       at = down(bars, 3, "killed-by-treatment", at, killedOnBees);
-      at = down(bars, 4, "killed-by-treatment", at, killedInCells);
-      down(bars, 5, "died", at, died);
-      bars.add(new Bar(6, "on-bees", 0, leftOnBees));
-      bars.add(new Bar(6, "in-cells", leftOnBees, left()));
+      down(bars, 4, "killed-by-treatment", at, killedInCells);
+      bars.add(new Bar(5, "on-bees", 0, leftOnBees));
+      bars.add(new Bar(5, "in-cells", leftOnBees, left()));
       return bars;
     }
 

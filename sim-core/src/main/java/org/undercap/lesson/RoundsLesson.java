@@ -20,7 +20,7 @@ final class RoundsLesson {
     LocalDate judged = from.plusDays(JUDGED_AFTER);
     LessonRun colony = LessonRun.of(place, from, SetUps.number("trial.mites"));
     double untreated = colony.until(judged).mites(judged);
-    Panel.Builder panel = Panel.numbers("rounds", "percent-of-untreated");
+    Panel.Builder panel = Panel.numbers("rounds", "percent-of-untreated").level("untreated", 100);
     Figures figures = new Figures().put("judged", judged).put("from", from);
     int most = SetUps.whole("rounds.most");
     boolean holds = true;

@@ -97,8 +97,9 @@ final class TreatmentLessons {
     int apart = LessonRun.method(GEL).usual().course().everyDays();
     Panel.Builder panel =
         Panel.numbers("days-after-first-tray", "percent-of-untreated")
-            .span("tray", 0, 1)
-            .span("tray", apart, apart + 1.0);
+            .span("first-tray", 0, 1)
+            .span("second-tray", apart, apart + 1.0)
+            .level("untreated", 100);
     Figures figures = new Figures();
     List<Double> left = new ArrayList<>();
     List<Double> afterAWeek = new ArrayList<>();
@@ -130,29 +131,31 @@ final class TreatmentLessons {
     LocalDate caged = place.on(Month.JULY, 10);
     int days = SetUps.whole("caging.days");
     LocalDate dribbled = caged.plusDays(days);
-    LocalDate last = dribbled.plusDays(A_WEEK);
+    LocalDate over = dribbled.plusDays(LessonRun.method(DRIBBLE).profile().release().days());
     LessonRun colony = LessonRun.of(place, caged, SetUps.number("trial.mites"));
-    LessonCourse none = colony.until(last);
-    LessonCourse alone = colony.treat(DRIBBLE, dribbled).until(last);
+    LessonCourse alone = colony.treat(DRIBBLE, dribbled).until(over);
     LessonCourse window =
         colony
             .doing(new PlanStep.LayingStop(caged, days, true))
             .treat(DRIBBLE, dribbled)
-            .until(last);
-    double killedAlone = alone.killed(dribbled, last) / alone.mites(dribbled);
-    double killedWindow = window.killed(dribbled, last) / window.mites(dribbled);
+            .until(over);
+    double killedAlone = alone.killed(dribbled, over) / alone.mites(dribbled);
+    double killedWindow = window.killed(dribbled, over) / window.mites(dribbled);
+    double onBeesAlone = alone.shareOnBees(dribbled);
+    double onBeesWindow = window.shareOnBees(dribbled);
     Panel panel =
-        Panel.dates("mites")
-            .line(none.series("nothing", none.table()::mites, caged, last))
-            .line(alone.series("dribble-alone", alone.table()::mites, caged, last))
-            .line(window.series("cage-and-dribble", window.table()::mites, caged, last))
-            .span("queen-caged", caged, dribbled)
-            .span("dribble", dribbled, dribbled.plusDays(1))
+        Panel.bars("percent-of-mites", List.of("queen-laying", "queen-caged"))
+            .bar(new Bar(0, "sitting-on-bees", 0, 100 * onBeesAlone))
+            .bar(new Bar(0, "killed", 0, 100 * killedAlone))
+            .bar(new Bar(1, "sitting-on-bees", 0, 100 * onBeesWindow))
+            .bar(new Bar(1, "killed", 0, 100 * killedWindow))
             .build();
     return new Figures()
         .put("days", days)
         .put("alone", killedAlone)
         .put("window", killedWindow)
+        .put("onBeesAlone", onBeesAlone)
+        .put("onBeesWindow", onBeesWindow)
         .put("caged", caged)
         .put("dribbled", dribbled)
         .result(place, killedWindow > 0.85 && killedAlone < killedWindow - 0.2, panel);

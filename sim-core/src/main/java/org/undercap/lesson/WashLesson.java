@@ -2,7 +2,6 @@ package org.undercap.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.undercap.internal.Randoms;
@@ -25,18 +24,14 @@ final class WashLesson {
     double found = truth * ParameterSet.shipped().value(WashMethod.ALCOHOL.recovery());
     List<Integer> counts = washes(bees, found, SetUps.whole("wash.repeats"));
     Panel.Builder panel =
-        Panel.numbers("wash-number", "mites-in-wash").level("expected", bees * found);
+        Panel.numbers("wash-number", "mites-in-wash").level("average-wash", bees * found);
+    List<Double> numbers =
+        IntStream.rangeClosed(1, counts.size()).asDoubleStream().boxed().toList();
+    panel.line(Series.of("washes", numbers, counts.stream().map(Integer::doubleValue).toList()));
     int covering = 0;
-    for (int i = 0; i < counts.size(); i++) {
-      Interval range = ExactIntervals.clopperPearson(counts.get(i), bees, LEVEL);
+    for (int count : counts) {
+      Interval range = ExactIntervals.clopperPearson(count, bees, LEVEL);
       covering += range.low() <= found && found <= range.high() ? 1 : 0;
-      double at = i + 1.0;
-      panel.line(
-          new Series(
-              "range-of-wash",
-              OptionalDouble.empty(),
-              List.of(at, at, at),
-              List.of(bees * range.low(), (double) counts.get(i), bees * range.high())));
     }
     int low = counts.stream().min(Integer::compare).orElseThrow();
     int high = counts.stream().max(Integer::compare).orElseThrow();

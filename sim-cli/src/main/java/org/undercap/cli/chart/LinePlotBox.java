@@ -178,7 +178,7 @@ final class LinePlotBox implements PlotBox {
       across[i] = x(box, xs.get(i));
       down[i] = y(ys.get(i));
     }
-    return new Trace(across, down);
+    return Trace.through(across, down);
   }
 
   private Trace level(double value) {

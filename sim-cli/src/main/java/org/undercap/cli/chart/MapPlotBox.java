@@ -1,6 +1,7 @@
 package org.undercap.cli.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -102,12 +103,12 @@ final class MapPlotBox implements PlotBox {
   public void draw(Graphics2D g, boolean keyed) {
     head.draw(g, area.getX(), area.getY());
     double y = area.getY() + head.height();
-    y = PlotBox.write(g, letters.text(), across, Palette.DARK_GREY, box.getX(), y);
+    y = centred(g, across, Palette.DARK_GREY, box.getCenterX(), y);
     double width = box.getWidth() / plot.columns().size();
     double height = box.getHeight() / plot.rows().size();
     for (int column = 0; column < columnHeads.size(); column++) {
       double middle = box.getX() + (column + 0.5) * width;
-      lines(g, columnHeads.get(column), middle, y);
+      centred(g, columnHeads.get(column), Palette.BLACK, middle, y);
     }
     for (int row = 0; row < rowHeads.size(); row++) {
       double middle = box.getY() + (row + 0.5) * height;
@@ -149,12 +150,15 @@ final class MapPlotBox implements PlotBox {
         box.getX() + cell.column() * width, box.getY() + cell.row() * height, width, height);
   }
 
-  private void lines(Graphics2D g, List<String> words, double middle, double top) {
+  /** Lines of text around a middle; gives the place below them. */
+  private double centred(
+      Graphics2D g, List<String> words, Color colour, double middle, double top) {
     double y = top;
     for (String line : words) {
       double start = middle - letters.text().width(line) / 2;
-      y = PlotBox.write(g, letters.text(), List.of(line), Palette.BLACK, start, y);
+      y = PlotBox.write(g, letters.text(), List.of(line), colour, start, y);
     }
+    return y;
   }
 
   private void cell(Graphics2D g, MapPlot.Cell cell, double width, double height) {

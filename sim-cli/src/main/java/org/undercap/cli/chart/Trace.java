@@ -2,6 +2,7 @@ package org.undercap.cli.chart;
 
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
+import java.util.stream.DoubleStream;
 
 /**
  * A curve in points of the page, for finding room for its label.
@@ -11,6 +12,8 @@ import java.time.LocalDate;
  */
 @SuppressWarnings("ArrayRecordComponent") // never leaves this package and is never compared
 record Trace(double[] x, double[] y) {
+  /** Points of a drawn line that lie this near count as the line itself (points). */
+  private static final double CLOSE = 2;
 
   /** Daily values from a date on, drawn in a plot with an axis from zero to the top. */
   static Trace of(double[] values, LocalDate start, DaySpan span, Rectangle2D plot, double top) {
@@ -21,6 +24,23 @@ record Trace(double[] x, double[] y) {
       y[day] = plot.getMaxY() - plot.getHeight() * values[day] / top;
     }
     return new Trace(x, y);
+  }
+
+  /** The straight pieces between points that may lie far apart, with points close together. */
+  static Trace through(double[] x, double[] y) {
+    DoubleStream.Builder across = DoubleStream.builder();
+    DoubleStream.Builder down = DoubleStream.builder();
+    for (int i = 1; i < x.length; i++) {
+      int steps = Math.max(1, (int) Math.ceil((x[i] - x[i - 1]) / CLOSE));
+      for (int step = 0; step < steps; step++) {
+        double part = (double) step / steps;
+        across.add(x[i - 1] + part * (x[i] - x[i - 1]));
+        down.add(y[i - 1] + part * (y[i] - y[i - 1]));
+      }
+    }
+    across.add(x[x.length - 1]);
+    down.add(y[y.length - 1]);
+    return new Trace(across.build().toArray(), down.build().toArray());
   }
 
   int length() {

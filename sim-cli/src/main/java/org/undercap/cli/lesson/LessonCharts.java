@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.undercap.cli.chart.BarPlot;
 import org.undercap.cli.chart.ChartStyle;
@@ -28,8 +29,8 @@ final class LessonCharts {
   private static final int WEEK = 7;
   private static final double PERCENT = 100;
 
-  /** Key of series that hold the ends and the middle of a range instead of a line. */
-  private static final String RANGE = "range-of-wash";
+  /** Key of a series whose points stand alone, each on a stem from zero, instead of a line. */
+  private static final String ALONE = "washes";
 
   /** Parts of bars that need no key, since the head of their row says what they are. */
   private static final Set<String> SAID_BY_ROW = Set.of("more", "killed-by-treatment", "died");
@@ -75,7 +76,7 @@ final class LessonCharts {
   }
 
   private LinePlot lines(Panel panel, String title, String unit) {
-    List<Series> drawn = panel.lines().stream().filter(s -> !s.key().equals(RANGE)).toList();
+    List<Series> drawn = panel.lines().stream().filter(s -> !s.key().equals(ALONE)).toList();
     double[] ends = ends(panel);
     List<LinePlot.Line> lines = new ArrayList<>();
     for (int i = 0; i < drawn.size(); i++) {
@@ -83,11 +84,8 @@ final class LessonCharts {
     }
     List<LinePlot.Range> ranges =
         panel.lines().stream()
-            .filter(s -> s.key().equals(RANGE))
-            .map(
-                s ->
-                    new LinePlot.Range(
-                        s.x().get(0), s.y().get(0), s.y().get(1), s.y().get(2), false))
+            .filter(s -> s.key().equals(ALONE))
+            .flatMap(LessonCharts::pins)
             .toList();
     return new LinePlot(
         title,
@@ -111,6 +109,15 @@ final class LessonCharts {
             .toList());
   }
 
+  private static Stream<LinePlot.Range> pins(Series series) {
+    return IntStream.range(0, series.x().size())
+        .mapToObj(i -> pin(series.x().get(i), series.y().get(i)));
+  }
+
+  private static LinePlot.Range pin(double x, double y) {
+    return new LinePlot.Range(x, 0, y, y, false);
+  }
+
   private static double[] ends(Panel panel) {
     double[] across =
         Stream.concat(panel.areas().stream(), panel.lines().stream())
@@ -119,7 +126,7 @@ final class LessonCharts {
             .toArray();
     double from = DoubleStream.of(across).min().orElseThrow();
     double to = DoubleStream.of(across).max().orElseThrow();
-    boolean ranges = panel.lines().stream().anyMatch(s -> s.key().equals(RANGE));
+    boolean ranges = panel.lines().stream().anyMatch(s -> s.key().equals(ALONE));
     return ranges ? new double[] {from - 1, to + 1} : new double[] {from, to};
   }
 

@@ -71,7 +71,8 @@ public record LessonText(
   private static String finding(
       String prefix, LessonResult result, Map<String, Object> figures, Speech speech) {
     if (own(result)) {
-      boolean alike = Math.abs(result.numbers().getOrDefault("ownDifference", ALIKE)) < ALIKE;
+      boolean alike =
+          Math.rint(Math.abs(result.numbers().getOrDefault("ownDifference", ALIKE))) < ALIKE;
       return speech.say(prefix + (alike ? "own.alike" : "own"), figures);
     }
     return result.holds()

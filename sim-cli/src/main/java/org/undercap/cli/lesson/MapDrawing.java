@@ -55,7 +55,7 @@ final class MapDrawing {
 
   /** Head of a row. */
   String row(String head) {
-    return compares() ? speech.temperature(Double.parseDouble(head)) : speech.method(head);
+    return compares() ? speech.say("row.outside", Double.parseDouble(head)) : speech.method(head);
   }
 
   /** A cell as text: a comparison with its sign, a mark behind what is this colony. */
@@ -89,8 +89,9 @@ final class MapDrawing {
         .orElse("");
   }
 
+  /** By the number that is written, so that colour and number never disagree. */
   private static Fill ahead(double points) {
-    if (Math.abs(points) < ALIKE) {
+    if (Math.rint(Math.abs(points)) < ALIKE) {
       return Fill.LOW;
     }
     return points > 0 ? Fill.FIRST : Fill.SECOND;

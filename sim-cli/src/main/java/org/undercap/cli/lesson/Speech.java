@@ -2,6 +2,7 @@ package org.undercap.cli.lesson;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +17,7 @@ public final class Speech {
       Pattern.compile("\\{([A-Za-z0-9.-]+)(%|@|~C)?\\}|\\[([a-z-]+)\\]");
   private static final int FIGURES = 2;
   private static final double PERCENT = 100;
+  private static final double THOUSAND = 1000;
 
   /** A blank at which no line is broken. */
   private static final char FIRM_BLANK = '\u00a0';
@@ -107,9 +109,11 @@ public final class Speech {
     };
   }
 
-  /** A number to two figures. */
+  /** A number to two figures, its thousands set apart as on the axes. */
   static String number(double value) {
-    return Numbers.rounded(value, FIGURES);
+    String plain = Numbers.rounded(value, FIGURES);
+    double shown = Double.parseDouble(plain);
+    return Math.abs(shown) < THOUSAND ? plain : String.format(Locale.ROOT, "%,.0f", shown);
   }
 
   /** A share in percent. */
