@@ -173,8 +173,8 @@ final class PlanTables {
   private String ruledOut(Plan plan) {
     for (int place : places) {
       if (answer.result(place).plan().equals(plan)) {
-        List<String> reasons = answer.advice().ruledOut().get(place);
-        return reasons.isEmpty() ? "nothing" : DateWords.said(String.join("; ", reasons));
+        String reasons = RuledOutWords.reasonsAndRemedies(answer, place);
+        return reasons.isEmpty() ? "nothing" : reasons;
       }
     }
     throw new IllegalArgumentException("no plan " + plan.name());

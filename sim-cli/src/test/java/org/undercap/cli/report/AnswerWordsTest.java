@@ -1,0 +1,79 @@
+package org.undercap.cli.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.undercap.cli.CliRun;
+
+/** What an adviser must not miss in an answer, in the order in which it is read. */
+class AnswerWordsTest {
+  private static final String AUGUST =
+      """
+      undercap: 1
+      name: Yard
+      site: {climate: central-european}
+      colony: {date: 2026-08-08, bees: 20000, brood: 24000 cells}
+      """;
+
+  private static final String MANY_MITES = "mites: {in-colony: 2500}\n";
+
+  private static final String VAPOURS =
+      """
+      plans:
+        - name: Weekly vapour
+          steps: [{date: 2026-08-10, treatment: oxalic-sublimation, times: 4, every: 7 days}]
+      """;
+
+  @TempDir private Path folder;
+
+  @Test
+  void saysAtOnceThatWinterBeesAreNotProtectedAndWhichPlanCanBePutRight() {
+    String front = section("THE ANSWER", AUGUST + MANY_MITES + VAPOURS);
+    assertTrue(
+        front.startsWith("Do nothing for now: something rules out every other plan."), front);
+    assertTrue(front.contains("the winter bees are not protected"), front);
+    assertTrue(front.contains("\"Weekly vapour\" would"), front);
+    assertTrue(front.contains("but is ruled out: oxalic acid sublimation is repeated"), front);
+    assertTrue(front.contains("use it once or 4 times 5 days apart"), front);
+  }
+
+  @Test
+  void aPlanThatComesTooLateIsSaidToProtectNothing() {
+    String late =
+        "plans: [{name: Winter only, steps: [{date: 2026-12-20, treatment: oxalic-dribble}]}]\n";
+    String front = section("THE ANSWER", AUGUST + MANY_MITES + late);
+    assertTrue(front.contains("It does not protect the winter bees: "), front);
+    assertTrue(front.contains(" if nothing is done."), front);
+    String few = section("THE ANSWER", AUGUST + "mites: {in-colony: 20}\narrivals: none\n" + late);
+    assertFalse(few.contains("not protect"), few);
+  }
+
+  /** A section of the answer on one line, without its heading. */
+  private String section(String heading, String scenario) {
+    CliRun run = run(scenario);
+    assertEquals(0, run.exitCode(), run.err());
+    String text =
+        run.out().substring(run.out().indexOf("\n" + heading + "\n") + heading.length() + 2);
+    return text.split("\n\n[A-Z ]+\n", 2)[0].replaceAll("\\s+", " ");
+  }
+
+  private CliRun run(String scenario) {
+    try {
+      Path file = Files.writeString(folder.resolve("yard.yaml"), scenario);
+      return CliRun.of(
+          "compare",
+          file.toString(),
+          "--members=40",
+          "--out=" + folder.resolve("out"),
+          "--if-exists=overwrite");
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
