@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.text.Bidi;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.undercap.ensemble.StartMites;
 import org.undercap.monitoring.MiteEstimate;
 import org.undercap.monitoring.MitePosterior;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
 
 /**
  * All that an answer is made of.
@@ -76,6 +78,15 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
       }
     }
     throw new IllegalStateException("a scenario always has the plan of doing nothing");
+  }
+
+  /** The first day after another on which the chosen plan applies a treatment. */
+  Optional<LocalDate> nextTreatment(LocalDate day) {
+    return chosen().plan().steps().stream()
+        .filter(step -> step instanceof PlanStep.Application)
+        .map(PlanStep::date)
+        .filter(date -> date.isAfter(day))
+        .min(Comparator.naturalOrder());
   }
 
   /** Places of all plans in the order of a table: the possible ones first, the best on top. */

@@ -54,6 +54,25 @@ class AnswerWordsTest {
     assertFalse(few.contains("not protect"), few);
   }
 
+  private static final String STRIPS_AND_DRIBBLE =
+      """
+      plans:
+        - name: Strips, then dribble
+          steps:
+            - {date: 2026-08-10, treatment: oxalic-glycerine-strips}
+            - {date: 2026-12-20, treatment: oxalic-dribble}
+      """;
+
+  @Test
+  void looksAtTheLimitOfTheKeeperAlsoBetweenTreatments() {
+    String many = AUGUST + MANY_MITES + "arrivals: dense\n" + STRIPS_AND_DRIBBLE;
+    String sure = section("HOW SURE", many);
+    assertFalse(sure.contains("above the limit of 8"), sure);
+    String strict = section("HOW SURE", many + "threshold: {mites-per-100-bees: 0.5}\n");
+    assertTrue(strict.contains("Not enough by itself: on 1 "), strict);
+    assertTrue(strict.contains("above the limit of 0.5. The plan treats again only on 20 "), strict);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
