@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.advice.Advice;
+import org.undercap.advice.Followup;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
@@ -99,13 +100,14 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** What to do on which day under the chosen plan, and when to count again, by date. */
   List<PlanDate> dates() {
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
-    advice
-        .followup()
-        .ifPresent(
-            followup ->
-                dates.add(
-                    new PlanDate(followup.date(), PlanDate.Kind.COUNT, RecountWords.of(followup))));
+    advice.followup().map(this::recount).ifPresent(dates::add);
     dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
     return List.copyOf(dates);
+  }
+
+  private PlanDate recount(Followup followup) {
+    String words =
+        RecountWords.of(followup, scenario().limit(), nextTreatment(followup.date()));
+    return new PlanDate(followup.date(), PlanDate.Kind.COUNT, words);
   }
 }

@@ -73,6 +73,16 @@ class AnswerWordsTest {
     assertTrue(strict.contains("above the limit of 0.5. The plan treats again only on 20 "), strict);
   }
 
+  @Test
+  void aCountThatIsGoodNewsAndStillTooHighIsCalledSo() {
+    String many = AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE;
+    String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 0.5}\n");
+    assertTrue(dates.contains("even if it worked this is above the limit of 0.5"), dates);
+    assertTrue(dates.contains("treat again, do not wait until 20 December 2026."), dates);
+    String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
+    assertFalse(mild.contains("even if it worked"), mild);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
