@@ -100,9 +100,18 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** What to do on which day under the chosen plan, and when to count again, by date. */
   List<PlanDate> dates() {
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
+    supersOff().ifPresent(dates::add);
     advice.followup().map(this::recount).ifPresent(dates::add);
     dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
     return List.copyOf(dates);
+  }
+
+  /** The day on which the honey comes off, if the plan has to wait for that. */
+  private Optional<PlanDate> supersOff() {
+    return scenario()
+        .supersUntil(chosen().plan())
+        .filter(day -> !chosen().plan().steps().isEmpty() && !day.isBefore(scenario().start()))
+        .map(day -> new PlanDate(day, PlanDate.Kind.MEASURE, "Take the honey supers off"));
   }
 
   private PlanDate recount(Followup followup) {

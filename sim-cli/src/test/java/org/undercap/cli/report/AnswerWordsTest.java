@@ -83,6 +83,26 @@ class AnswerWordsTest {
     assertFalse(mild.contains("even if it worked"), mild);
   }
 
+  @Test
+  void theDayOnWhichTheHoneyComesOffStandsAmongTheDates() throws IOException {
+    String supers = AUGUST.replace("cells}", "cells, supers-until: 2026-08-20}") + MANY_MITES;
+    String waits =
+        "plans: [{name: Wait, steps: [{date: 2026-08-21, treatment: formic-pads}]}]\n";
+    String dates = section("WHAT TO DO WHEN", supers + waits);
+    assertTrue(dates.contains("20 August 2026: Take the honey supers off."), dates);
+    assertTrue(
+        Files.readString(folder.resolve("out/calendar.ics")).contains("Take the honey supers off"));
+    String atOnce =
+        """
+        plans:
+          - name: At once
+            supers-until: 2026-08-09
+            steps: [{date: 2026-08-10, treatment: formic-pads}]
+        """;
+    String front = section("THE ANSWER", supers + atOnce);
+    assertTrue(front.startsWith("Honey supers off on 9 August 2026; then formic acid pads"), front);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
