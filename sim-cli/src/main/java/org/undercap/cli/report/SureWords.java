@@ -88,7 +88,10 @@ final class SureWords {
   }
 
   private String alike(int second) {
-    return asWell(second) + ", with as few mites left. Choose by work, money and what is at hand.";
+    String difference = DifferenceWords.of(answer, second);
+    return asWell(second)
+        + ", with as few mites left"
+        + (difference.isEmpty() ? ". Choose by what is at hand." : ", but " + difference + ".");
   }
 
   private String asWell(int second) {

@@ -103,6 +103,15 @@ class AnswerWordsTest {
     assertTrue(front.startsWith("Honey supers off on 9 August 2026; then formic acid pads"), front);
   }
 
+  @Test
+  void plansThatDoAsWellAreToldApartByWhatElseTheyTake() throws IOException {
+    String front =
+        section("THE ANSWER", Files.readString(Path.of("../scenarios/hollerbach-terraces.yaml")));
+    assertTrue(front.contains("with as few mites left, but that one "), front);
+    assertTrue(front.contains("takes 35 minutes of work, not 15."), front);
+    assertTrue(front.contains("leaves fewer bees at winter's end"), front);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
