@@ -112,6 +112,15 @@ class AnswerWordsTest {
     assertTrue(front.contains("leaves fewer bees at winter's end"), front);
   }
 
+  @Test
+  void losesColoniesInRunsAndForecastsNoSurvival() throws IOException {
+    String out = run(Files.readString(Path.of("../scenarios/kalamos-threshing-floor.yaml"))).out();
+    String text = out.replaceAll("\\s+", " ");
+    assertTrue(text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
+    assertTrue(text.contains("how many real colonies die is not forecast"), text);
+    assertFalse(text.contains("alive"), text);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
