@@ -61,9 +61,8 @@ final class PlanTables {
     blocks.add(mites());
     blocks.add(
         new Paragraph(
-            "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. The limit is "
-                + Numbers.exact(answer.scenario().limit())
-                + " mites on 100 bees."
+            "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. "
+                + limit()
                 + (losses() ? " Lost colonies do not count." : "")));
     blocks.add(new Subheading("Work and money"));
     blocks.add(effort());
@@ -71,8 +70,18 @@ final class PlanTables {
     return blocks;
   }
 
+  private String limit() {
+    double limit = answer.scenario().limit();
+    String mites = Numbers.exact(limit) + (limit == 1 ? " mite" : " mites") + " on 100 bees";
+    return answer.scenario().threshold().isPresent()
+        ? "Your limit is " + mites + "."
+        : "You named no limit, so the usual one is used: " + mites + ".";
+  }
+
   private static String what(Plan plan) {
-    return PlanWords.capital(new PlanWords(plan).phrase()) + ".";
+    return plan.steps().isEmpty()
+        ? "No treatment, and nothing else against mites."
+        : PlanWords.capital(new PlanWords(plan).phrase()) + ".";
   }
 
   private Grid grid(

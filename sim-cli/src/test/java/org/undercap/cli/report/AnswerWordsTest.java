@@ -121,6 +121,19 @@ class AnswerWordsTest {
     assertFalse(text.contains("alive"), text);
   }
 
+  @Test
+  void saysWhichLimitIsUsed() {
+    String none = run(AUGUST + MANY_MITES + VAPOURS).out().replaceAll("\\s+", " ");
+    assertTrue(
+        none.contains("You named no limit, so the usual one is used: 3 mites on 100 bees."), none);
+    assertTrue(none.contains("The limit at which to act is 3 mites on 100 bees"), none);
+    String own =
+        run(AUGUST + MANY_MITES + VAPOURS + "threshold: {mites-per-100-bees: 1}\n")
+            .out()
+            .replaceAll("\\s+", " ");
+    assertTrue(own.contains("Your limit is 1 mite on 100 bees."), own);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
