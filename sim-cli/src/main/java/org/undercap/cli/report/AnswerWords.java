@@ -72,8 +72,8 @@ public final class AnswerWords {
             reason()),
         List.of(
             plans(),
-            section("surveys", "What surveys found", RiskWords.blocks(answer)),
             section("change", "What would change this advice", ChangeWords.blocks(answer)),
+            section("surveys", "What surveys found", RiskWords.blocks(answer)),
             section("basis", "What this rests on", BasisWords.blocks(answer)),
             section("limits", "What the model cannot tell", List.of(new Items(Glossary.LIMITS))),
             section("words", "Words", List.of(new Terms(Glossary.TERMS)))));

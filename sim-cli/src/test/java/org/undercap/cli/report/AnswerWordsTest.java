@@ -134,6 +134,15 @@ class AnswerWordsTest {
     assertTrue(own.contains("Your limit is 1 mite on 100 bees."), own);
   }
 
+  @Test
+  void surveysOfOctoberSayNothingOfATreatmentThatComesLater() {
+    String surveys = section("WHAT SURVEYS FOUND", AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE);
+    assertTrue(
+        surveys.contains("Strips, then dribble: not told, since it acts until 22 December 2026"),
+        surveys);
+    assertTrue(surveys.matches(".*Do nothing: [0-9]+ to [0-9]+ of 100 colonies.*"), surveys);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
