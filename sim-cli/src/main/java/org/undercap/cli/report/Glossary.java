@@ -34,7 +34,8 @@ final class Glossary {
               "share of the mites that a treatment kills; it must be said of which mites."),
           new Term("limit", "mites on 100 bees at which a keeper wants to act."),
           new Term("run", "the colony simulated once, with its own draw of all that nobody knows."),
-          new Term("lost", "a run in which too few bees are left for a colony; real losses are more."),
+          new Term(
+              "lost", "a run in which too few bees are left for a colony; real losses are more."),
           new Term(
               "middle and range of 8 in 10",
               "half of the runs lie above the middle; one in ten lies below the range, one in ten above."));

@@ -70,7 +70,8 @@ class AnswerWordsTest {
     assertFalse(sure.contains("above the limit of 8"), sure);
     String strict = section("HOW SURE", many + "threshold: {mites-per-100-bees: 0.5}\n");
     assertTrue(strict.contains("Not enough by itself: on 1 "), strict);
-    assertTrue(strict.contains("above the limit of 0.5. The plan treats again only on 20 "), strict);
+    assertTrue(
+        strict.contains("above the limit of 0.5. The plan treats again only on 20 "), strict);
   }
 
   @Test
@@ -86,8 +87,7 @@ class AnswerWordsTest {
   @Test
   void theDayOnWhichTheHoneyComesOffStandsAmongTheDates() throws IOException {
     String supers = AUGUST.replace("cells}", "cells, supers-until: 2026-08-20}") + MANY_MITES;
-    String waits =
-        "plans: [{name: Wait, steps: [{date: 2026-08-21, treatment: formic-pads}]}]\n";
+    String waits = "plans: [{name: Wait, steps: [{date: 2026-08-21, treatment: formic-pads}]}]\n";
     String dates = section("WHAT TO DO WHEN", supers + waits);
     assertTrue(dates.contains("20 August 2026: Take the honey supers off."), dates);
     assertTrue(
@@ -116,7 +116,8 @@ class AnswerWordsTest {
   void losesColoniesInRunsAndForecastsNoSurvival() throws IOException {
     String out = run(Files.readString(Path.of("../scenarios/kalamos-threshing-floor.yaml"))).out();
     String text = out.replaceAll("\\s+", " ");
-    assertTrue(text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
+    assertTrue(
+        text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
     assertTrue(text.contains("how many real colonies die is not forecast"), text);
     assertFalse(text.contains("alive"), text);
   }
