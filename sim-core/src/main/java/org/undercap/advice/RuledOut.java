@@ -115,11 +115,13 @@ public final class RuledOut {
   private List<Objection> tooDear(Plan plan) {
     List<Objection> reasons = new ArrayList<>();
     WorkLimits limits = scenario.keeper().limits();
-    double cost = scenario.cost(plan).orElse(0);
+    double cost = scenario.leastCost(plan);
     if (cost > limits.cost().orElse(Double.POSITIVE_INFINITY)) {
       reasons.add(
           Objection.curable(
-              "it costs " + said(cost) + ", and your limit is " + said(limits.cost().getAsDouble()),
+              (scenario.cost(plan).isPresent() ? "it costs " : "it costs at least ")
+                  + said(cost)
+                  + ", and your limit is " + said(limits.cost().getAsDouble()),
               "raise your limit of cost if you can"));
     }
     double minutes = scenario.minutes(plan);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
@@ -22,6 +22,7 @@ import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.scenario.Plan;
+import org.undercap.treatment.Method;
 
 /** All plans held against each other in tables, the best first. */
 final class PlanTables {
@@ -66,6 +67,7 @@ final class PlanTables {
                 + (losses() ? " Lost colonies do not count." : "")));
     blocks.add(new Subheading("Work and money"));
     blocks.add(effort());
+    missingPrices().ifPresent(blocks::add);
     efficacy(blocks);
     return blocks;
   }
@@ -190,8 +192,24 @@ final class PlanTables {
   }
 
   private String cost(Plan plan) {
-    OptionalDouble cost = answer.scenario().cost(plan);
-    return cost.isPresent() ? Numbers.exact(cost.getAsDouble()) : "not given";
+    double cost = answer.scenario().leastCost(plan);
+    return answer.scenario().withoutPrice(plan).isEmpty()
+        ? Numbers.exact(cost)
+        : cost == 0 ? "not given" : "at least " + Numbers.exact(cost);
+  }
+
+  /** Which prices are missing, if some are known. */
+  private Optional<Paragraph> missingPrices() {
+    List<String> missing =
+        places.stream()
+            .flatMap(place -> answer.scenario().withoutPrice(answer.result(place).plan()).stream())
+            .map(Method::name)
+            .distinct()
+            .toList();
+    return missing.isEmpty() || answer.scenario().keeper().costs().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Paragraph("No price was given for " + DateWords.joined(missing) + "."));
   }
 
   private void efficacy(List<Block> blocks) {

@@ -144,6 +144,14 @@ class AnswerWordsTest {
     assertTrue(surveys.matches(".*Do nothing: [0-9]+ to [0-9]+ of 100 colonies.*"), surveys);
   }
 
+  @Test
+  void aMissingPriceIsNamed() {
+    String prices = "costs: {oxalic-glycerine-strips: 4.5}\n";
+    String text = run(AUGUST + MANY_MITES + prices + STRIPS_AND_DRIBBLE).out();
+    assertTrue(text.contains("at least 4.5"), text);
+    assertTrue(text.contains("No price was given for oxalic acid dribble."), text);
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
