@@ -102,19 +102,24 @@ final class NewCommand implements Callable<Integer> {
     if (Files.exists(file)) {
       throw new FileAlreadyExistsException(file.toString());
     }
-    Map<Question, String> answers = answers();
-    String text = NewScenario.text(answers);
-    Reading<Scenario> reading =
-        ScenarioReader.read(
-            file.toString(), new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
-    if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
-    }
+    String facts = NewScenario.facts(answers());
+    String text = facts + NewScenario.plans(scenario(facts));
+    scenario(text);
     Files.writeString(file, text);
     PrintWriter err = spec.commandLine().getErr();
     err.println("wrote " + file);
     err.println("next: change the plans in it, then: undercap compare " + file);
     return ExitCodes.DONE;
+  }
+
+  private Scenario scenario(String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    Reading<Scenario> reading =
+        ScenarioReader.read(file.toString(), new ByteArrayInputStream(bytes));
+    if (!reading.problems().isEmpty()) {
+      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+    }
+    return reading.orThrow();
   }
 
   private Map<Question, String> answers() throws IOException {

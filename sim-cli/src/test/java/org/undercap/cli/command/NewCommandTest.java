@@ -10,9 +10,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercap.advice.RuledOut;
 import org.undercap.cli.CliRun;
+import org.undercap.scenario.Scenario;
+import org.undercap.scenario.io.ScenarioReader;
 
 class NewCommandTest {
   @TempDir Path folder;
@@ -44,6 +48,35 @@ class NewCommandTest {
     CliRun check = CliRun.of("check", "--assumptions", file.toString());
     assertEquals(0, check.exitCode(), check.err());
     assertTrue(check.out().contains("\"4 1/2 lb\" is taken as 18063 bees"), check.out());
+  }
+
+  @Test
+  void writesOnlyPlansThatNothingRulesOut() throws IOException {
+    for (String place :
+        List.of(
+            "cool-oceanic 2026-09-24", "continental-cold 2026-08-18", "mediterranean 2026-07-20",
+            "southern-temperate 2026-02-20", "continental-cold 2026-11-25")) {
+      String[] where = place.split(" ", -1);
+      Path file = folder.resolve(place.replace(' ', '-') + ".yaml");
+      CliRun made =
+          CliRun.of(
+              "new", "--defaults", "--climate=" + where[0], "--date=" + where[1], file.toString());
+      assertEquals(0, made.exitCode(), made.err());
+      Scenario scenario = ScenarioReader.read(file).orThrow();
+      RuledOut rules = new RuledOut(scenario);
+      assertTrue(scenario.plans().size() > 1, place);
+      scenario.plans().forEach(plan -> assertEquals(List.of(), rules.reasons(plan), place));
+    }
+  }
+
+  @Test
+  void plansBeginAfterTheHoneyIsOff() throws IOException {
+    Path file = folder.resolve("honey.yaml");
+    CliRun made =
+        CliRun.of(
+            "new", "--defaults", "--date=2026-08-01", "--supers=2026-08-20", file.toString());
+    assertEquals(0, made.exitCode(), made.err());
+    assertTrue(Files.readString(file).contains("{date: 2026-08-22, treatment: formic-pads}"));
   }
 
   @Test
