@@ -30,7 +30,7 @@ class NewCommandTest {
     assertTrue(made.err().contains("next: "), made.err());
     assertEquals(0, CliRun.of("check", file.toString()).exitCode());
     CliRun again = CliRun.of("new", "--defaults", file.toString());
-    assertEquals(1, again.exitCode());
+    assertEquals(2, again.exitCode());
     assertTrue(again.err().contains("exists already"), again.err());
   }
 
@@ -96,9 +96,24 @@ class NewCommandTest {
     CliRun swapped = CliRun.of("new", "--defaults", "--count=300 in 11 bees", file.toString());
     assertTrue(swapped.err().contains("swapped"), swapped.err());
     CliRun piped = answering("My colony\nmoon\n", file);
-    assertEquals(2, piped.exitCode());
-    assertTrue(piped.err().contains("unknown climate"), piped.err());
+    assertEquals(3, piped.exitCode());
+    String last = piped.err().strip();
+    last = last.substring(last.lastIndexOf('\n') + 1);
+    assertTrue(last.startsWith("answer 2, \"Which climate comes nearest to the place?\": "), last);
+    assertTrue(last.contains("moon") && last.contains("cool-oceanic, "), last);
+    assertTrue(last.endsWith("; nothing was written"), last);
     assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void aFailedWriteLeavesNothingBehind() throws IOException {
+    Path notAFolder = Files.writeString(folder.resolve("file"), "mine");
+    CliRun run = CliRun.of("new", "--defaults", notAFolder.resolve("colony.yaml").toString());
+    assertEquals(2, run.exitCode(), run.err());
+    assertTrue(run.err().contains("is a file, not a folder"), run.err());
+    Path deep = folder.resolve("new/folder/colony.yaml");
+    assertEquals(0, CliRun.of("new", "--defaults", deep.toString()).exitCode());
+    assertTrue(Files.exists(deep));
   }
 
   private static CliRun answering(String answers, Path file) {
