@@ -121,7 +121,8 @@ public final class RuledOut {
           Objection.curable(
               (scenario.cost(plan).isPresent() ? "it costs " : "it costs at least ")
                   + said(cost)
-                  + ", and your limit is " + said(limits.cost().getAsDouble()),
+                  + ", and your limit is "
+                  + said(limits.cost().getAsDouble()),
               "raise your limit of cost if you can"));
     }
     double minutes = scenario.minutes(plan);

@@ -176,9 +176,7 @@ public record Scenario(
    * @return least cost for one colony (in the user's money)
    */
   public double leastCost(Plan plan) {
-    return methods(plan)
-        .mapToDouble(method -> keeper.costs().getOrDefault(method.id(), 0.0))
-        .sum();
+    return methods(plan).mapToDouble(method -> keeper.costs().getOrDefault(method.id(), 0.0)).sum();
   }
 
   /**

@@ -115,7 +115,12 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   }
 
   private PlanDate recount(Followup followup) {
-    String words = RecountWords.of(followup, scenario().limit(), nextTreatment(followup.date()));
+    String words =
+        RecountWords.of(
+            followup,
+            scenario().limit(),
+            nextTreatment(followup.date()),
+            scenario().climate().temperature().at(followup.date()));
     return new PlanDate(followup.date(), PlanDate.Kind.COUNT, words);
   }
 }

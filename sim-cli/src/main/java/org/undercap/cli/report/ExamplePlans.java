@@ -70,11 +70,11 @@ final class ExamplePlans {
   private Optional<Example> winter(LocalDate start) {
     Method method = MethodCatalogue.shipped().get(WINTER);
     Optional<LocalDate> midwinter =
-        SeasonDates.of(
-                scenario.climate(), scenario.start(), scenario.end(), scenario.parameters())
+        SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters())
             .midwinter();
     return Stream.concat(
-            BEFORE_MIDWINTER.stream().flatMap(days -> midwinter.map(d -> d.minusDays(days)).stream()),
+            BEFORE_MIDWINTER.stream()
+                .flatMap(days -> midwinter.map(d -> d.minusDays(days)).stream()),
             Stream.of(start))
         .filter(date -> !date.isBefore(start))
         .map(date -> new Example(method, method.usual().course(), date))

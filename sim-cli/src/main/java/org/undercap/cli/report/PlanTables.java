@@ -208,8 +208,7 @@ final class PlanTables {
             .toList();
     return missing.isEmpty() || answer.scenario().keeper().costs().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Paragraph("No price was given for " + DateWords.joined(missing) + "."));
+        : Optional.of(new Paragraph("No price was given for " + DateWords.joined(missing) + "."));
   }
 
   private void efficacy(List<Block> blocks) {

@@ -13,6 +13,16 @@ final class RecountWords {
 
   private static final int HUNDRED = 100;
 
+  /**
+   * Daily mean outside below which hives stay closed: some 12 C in the warmest hour (C; assumption,
+   * common practice).
+   */
+  private static final double OPENING = 8;
+
+  private static final String COLD =
+      ". It is usually too cold to open a hive then: wait for a mild day, or leave a board under the"
+          + " combs for a week and let \"undercap estimate\" read what falls";
+
   private RecountWords() {}
 
   /**
@@ -21,8 +31,9 @@ final class RecountWords {
    * @param followup what the count will say
    * @param limit mites on 100 bees at which the keeper wants to act
    * @param next when the plan treats again, if it does
+   * @param usual usual mean temperature outside on that day (C)
    */
-  static String of(Followup followup, double limit, Optional<LocalDate> next) {
+  static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
     String tells =
         followup.noticed() >= TELLS
@@ -42,6 +53,7 @@ final class RecountWords {
         + expected.alarm()
         + " or more: it failed, or many mites came in"
         + tells
+        + (usual < OPENING ? COLD : "")
         + stillTooMany(expected, limit, next);
   }
 

@@ -45,7 +45,8 @@ class CheckCommandTest {
     Files.writeString(file, SmallScenario.TEXT.replace("9000 cells}", "9000 cells, supers: on}"));
     CliRun run = CliRun.of("check", file.toString());
     assertEquals(0, run.exitCode(), run.err());
-    assertTrue(run.out().contains(file + ": warning: colony.supers: on, but not until when"), run.out());
+    assertTrue(
+        run.out().contains(file + ": warning: colony.supers: on, but not until when"), run.out());
     assertTrue(run.out().contains("supers-until: 2026-08-22"), run.out());
     Files.writeString(
         file, SmallScenario.TEXT.replace("9000 cells}", "9000 cells, supers-until: 2026-08-09}"));

@@ -54,8 +54,11 @@ class NewCommandTest {
   void writesOnlyPlansThatNothingRulesOut() throws IOException {
     for (String place :
         List.of(
-            "cool-oceanic 2026-09-24", "continental-cold 2026-08-18", "mediterranean 2026-07-20",
-            "southern-temperate 2026-02-20", "continental-cold 2026-11-25")) {
+            "cool-oceanic 2026-09-24",
+            "continental-cold 2026-08-18",
+            "mediterranean 2026-07-20",
+            "southern-temperate 2026-02-20",
+            "continental-cold 2026-11-25")) {
       String[] where = place.split(" ", -1);
       Path file = folder.resolve(place.replace(' ', '-') + ".yaml");
       CliRun made =
@@ -73,8 +76,7 @@ class NewCommandTest {
   void plansBeginAfterTheHoneyIsOff() throws IOException {
     Path file = folder.resolve("honey.yaml");
     CliRun made =
-        CliRun.of(
-            "new", "--defaults", "--date=2026-08-01", "--supers=2026-08-20", file.toString());
+        CliRun.of("new", "--defaults", "--date=2026-08-01", "--supers=2026-08-20", file.toString());
     assertEquals(0, made.exitCode(), made.err());
     assertTrue(Files.readString(file).contains("{date: 2026-08-22, treatment: formic-pads}"));
   }
