@@ -63,11 +63,9 @@ final class RecountWords {
     if (expected.expected() < most) {
       return "";
     }
-    return ". Mind: even if it worked this is above the limit of "
+    return ". Even if it worked this is above the limit of "
         + Numbers.exact(limit)
-        + " on 100 bees ("
-        + Figures.whole(most)
-        + " in this wash). Then treat again"
+        + " on 100 bees: treat again"
         + next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
   }
 

@@ -78,10 +78,10 @@ class AnswerWordsTest {
   void aCountThatIsGoodNewsAndStillTooHighIsCalledSo() {
     String many = AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE;
     String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 0.5}\n");
-    assertTrue(dates.contains("even if it worked this is above the limit of 0.5"), dates);
+    assertTrue(dates.contains("Even if it worked this is above the limit of 0.5"), dates);
     assertTrue(dates.contains("treat again, do not wait until 20 December 2026."), dates);
     String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
-    assertFalse(mild.contains("even if it worked"), mild);
+    assertFalse(mild.contains("Even if it worked"), mild);
   }
 
   @Test
