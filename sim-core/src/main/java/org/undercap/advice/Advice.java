@@ -19,8 +19,8 @@ import org.undercap.scenario.Scenario;
  * What to do.
  *
  * @param comparison all plans held against each other
- * @param ruledOut reasons against each plan, in words, by its place in the scenario; empty if
- *     nothing speaks against it
+ * @param ruledOut reasons against each plan by its place in the scenario; empty if nothing speaks
+ *     against it
  * @param order places of the plans that nothing rules out, the best first
  * @param behind by what plans fell behind the best of these, by place in the scenario; empty for
  *     the best, for plans that nothing tells from it, and for those ruled out
@@ -32,7 +32,7 @@ import org.undercap.scenario.Scenario;
  */
 public record Advice(
     Comparison comparison,
-    List<List<String>> ruledOut,
+    List<List<Objection>> ruledOut,
     List<Integer> order,
     List<Optional<By>> behind,
     boolean needless,
@@ -77,7 +77,7 @@ public record Advice(
   public static Advice of(Comparison comparison, MiteBelief belief) {
     Scenario scenario = comparison.scenario();
     RuledOut rules = new RuledOut(scenario);
-    List<List<String>> reasons = scenario.plans().stream().map(rules::reasons).toList();
+    List<List<Objection>> reasons = scenario.plans().stream().map(rules::objections).toList();
     Choice choice = Choice.of(outcomes(comparison), reasons, comparison.dates().judged());
     Plan chosen = scenario.plans().get(choice.order().get(0));
     return new Advice(

@@ -24,7 +24,8 @@ record Choice(List<Integer> order, List<Optional<By>> behind, boolean needless) 
 
   private static final double NEARLY_ALL = 0.9;
 
-  static Choice of(List<OutcomeTable> outcomes, List<List<String>> ruledOut, JudgedBrood judged) {
+  static Choice of(
+      List<OutcomeTable> outcomes, List<List<Objection>> ruledOut, JudgedBrood judged) {
     List<Integer> allowed =
         IntStream.range(0, outcomes.size())
             .filter(plan -> ruledOut.get(plan).isEmpty())

@@ -144,7 +144,7 @@ final class FlipSearch {
     RuledOut rules = new RuledOut(changed);
     List<Plan> plans =
         changed.plans().stream().filter(plan -> rules.reasons(plan).isEmpty()).toList();
-    List<List<String>> none = Collections.nCopies(plans.size(), List.of());
+    List<List<Objection>> none = Collections.nCopies(plans.size(), List.of());
     Choice choice = Choice.of(trials.run(plans), none, trials.dates().judged());
     return Optional.of(plans.get(choice.order().get(0)).name());
   }

@@ -48,7 +48,17 @@ public final class RuledOut {
    * @return the reasons in words; empty if nothing does
    */
   public List<String> reasons(Plan plan) {
-    Set<String> reasons = new LinkedHashSet<>();
+    return objections(plan).stream().map(Objection::words).toList();
+  }
+
+  /**
+   * Reasons that rule a plan out, with what the keeper can change.
+   *
+   * @param plan the plan
+   * @return the reasons, each once; empty if nothing rules it out
+   */
+  public List<Objection> objections(Plan plan) {
+    Set<Objection> reasons = new LinkedHashSet<>();
     for (PlanStep step : plan.steps()) {
       if (step instanceof PlanStep.Application application) {
         reasons.addAll(lists(application.method()));
@@ -62,53 +72,68 @@ public final class RuledOut {
     return List.copyOf(reasons);
   }
 
-  private List<String> lists(Method method) {
-    List<String> reasons = new ArrayList<>();
+  private List<Objection> lists(Method method) {
+    List<Objection> reasons = new ArrayList<>();
     boolean listed =
         scenario.allowed().isEmpty()
             || scenario.allowed().stream().anyMatch(m -> m.id().equals(method.id()));
     if (!listed) {
-      reasons.add(method.name() + " is not on your list of allowed treatments");
+      reasons.add(
+          Objection.curable(
+              method.name() + " is not on your list of allowed treatments",
+              "put it on the list if you can get it and its label allows this use"));
     }
     if (scenario.organic() && !method.organic()) {
-      reasons.add(method.name() + " is usually not allowed in organic schemes");
+      reasons.add(Objection.lasting(method.name() + " is usually not allowed in organic schemes"));
     }
     return reasons;
   }
 
-  private List<String> supers(Plan plan, PlanStep.Application application) {
+  private List<Objection> supers(Plan plan, PlanStep.Application application) {
     Optional<LocalDate> until = scenario.supersUntil(plan);
     if (until.isEmpty() && scenario.hive().supersOn()) {
-      return List.of("honey supers are on, and the scenario does not say until when");
+      return List.of(
+          Objection.curable(
+              "honey supers are on, and the scenario does not say until when",
+              "say when they come off, as supers-until in the scenario"));
     }
     return until
         .filter(day -> !application.date().isAfter(day))
         .map(
             day ->
-                "honey supers are on until "
-                    + day
-                    + ", and "
-                    + application.method().name()
-                    + " would begin before")
+                Objection.curable(
+                    "honey supers are on until "
+                        + day
+                        + ", and "
+                        + application.method().name()
+                        + " would begin before",
+                    "begin after that day, or take the honey off earlier"))
         .map(List::of)
         .orElse(List.of());
   }
 
-  private List<String> tooDear(Plan plan) {
-    List<String> reasons = new ArrayList<>();
+  private List<Objection> tooDear(Plan plan) {
+    List<Objection> reasons = new ArrayList<>();
     WorkLimits limits = scenario.keeper().limits();
-    double cost = scenario.cost(plan).orElse(0);
+    double cost = scenario.leastCost(plan);
     if (cost > limits.cost().orElse(Double.POSITIVE_INFINITY)) {
       reasons.add(
-          "it costs " + said(cost) + ", and your limit is " + said(limits.cost().getAsDouble()));
+          Objection.curable(
+              (scenario.cost(plan).isPresent() ? "it costs " : "it costs at least ")
+                  + said(cost)
+                  + ", and your limit is "
+                  + said(limits.cost().getAsDouble()),
+              "raise your limit of cost if you can"));
     }
     double minutes = scenario.minutes(plan);
     if (minutes > limits.minutes().orElse(Double.POSITIVE_INFINITY)) {
       reasons.add(
-          "it takes "
-              + said(minutes)
-              + " minutes, and your limit is "
-              + said(limits.minutes().getAsDouble()));
+          Objection.curable(
+              "it takes "
+                  + said(minutes)
+                  + " minutes, and your limit is "
+                  + said(limits.minutes().getAsDouble()),
+              "raise your limit of minutes if you can"));
     }
     return reasons;
   }
@@ -118,7 +143,7 @@ public final class RuledOut {
   }
 
   /** Methods of the catalogue are not repeated more than is usual; users know their own. */
-  private List<String> repeats(Plan plan) {
+  private List<Objection> repeats(Plan plan) {
     if (scenario.study()) {
       return List.of();
     }
@@ -126,10 +151,11 @@ public final class RuledOut {
         .filter(method -> !scenario.ownMethods().contains(method))
         .map(
             method ->
-                method.name()
-                    + " is repeated sooner or more often than is usual (usual: "
-                    + method.usual().words()
-                    + "); a label may allow it, then write it as a treatment of your own")
+                Objection.curable(
+                    method.name() + " is repeated sooner or more often than is usual",
+                    "use it "
+                        + method.usual().words()
+                        + "; where your label allows more, write it as a treatment of your own"))
         .toList();
   }
 
@@ -137,7 +163,7 @@ public final class RuledOut {
    * Courses of one synthetic class of substances in a row, those already done first. Organic acids
    * and thymol between them are no rest: the class comes back to the same mites.
    */
-  private List<String> tooOften(Plan plan) {
+  private List<Objection> tooOften(Plan plan) {
     double most = scenario.parameters().value(ParameterId.ROTATION_MOST_TIMES);
     Map<String, Integer> inARow = new TreeMap<>(scenario.keeper().treatedBefore());
     List<List<PlanStep.Application>> courses = new ArrayList<>(Courses.of(doneAnd(plan)));
@@ -156,7 +182,7 @@ public final class RuledOut {
         }
       }
     }
-    return List.copyOf(reasons.values());
+    return reasons.values().stream().map(Objection::lasting).toList();
   }
 
   private List<PlanStep> doneAnd(Plan plan) {
@@ -170,7 +196,7 @@ public final class RuledOut {
   }
 
   /** Each method of a plan needs most of its days within the temperatures at which it is used. */
-  private List<String> weather(Plan plan) {
+  private List<Objection> weather(Plan plan) {
     double least = scenario.parameters().value(ParameterId.ADVICE_TEMPERATURE_DAYS);
     Map<String, List<PlanStep.Application>> byMethod = new TreeMap<>();
     for (PlanStep step : plan.steps()) {
@@ -178,19 +204,20 @@ public final class RuledOut {
         byMethod.computeIfAbsent(a.method().name(), name -> new ArrayList<>()).add(a);
       }
     }
-    List<String> reasons = new ArrayList<>();
+    List<Objection> reasons = new ArrayList<>();
     byMethod.forEach(
         (name, applications) -> {
           double share = applications.stream().mapToDouble(this::shareInBand).average().orElse(1);
           if (share < least) {
             Method method = applications.get(0).method();
             reasons.add(
-                name
-                    + (tooCool(applications) ? ": too cold" : ": too hot")
-                    + ", only "
-                    + Math.round(100 * share)
-                    + " % of its days lie "
-                    + band(method));
+                Objection.lasting(
+                    name
+                        + (tooCool(applications) ? ": too cold" : ": too hot")
+                        + ", only "
+                        + Math.round(100 * share)
+                        + " % of its days lie "
+                        + band(method)));
           }
         });
     return reasons;

@@ -14,14 +14,14 @@ public final class RecountDay {
   private RecountDay() {}
 
   /**
-   * Some days after the last of the treatments that follow each other without a long gap
-   * (parameters {@code advice.recheckDays} and {@code advice.courseGap}).
+   * The last day on which the first treatments act, with those that follow each other without a
+   * long gap (parameter {@code advice.courseGap}).
    *
    * @param plan the plan
    * @param scenario its scenario
-   * @return the day; empty if the plan has no treatment, or the day lies outside the run
+   * @return the day; empty if the plan has no treatment
    */
-  public static Optional<LocalDate> of(Plan plan, Scenario scenario) {
+  public static Optional<LocalDate> lastDayOfTreatment(Plan plan, Scenario scenario) {
     List<PlanStep> applications =
         plan.steps().stream()
             .filter(step -> step instanceof PlanStep.Application)
@@ -37,10 +37,21 @@ public final class RecountDay {
         end = step.until().isAfter(end) ? step.until() : end;
       }
     }
-    LocalDate day =
-        end.plusDays((long) scenario.parameters().value(ParameterId.ADVICE_RECHECK_DAYS));
-    return Optional.of(day)
-        .filter(d -> !d.isAfter(scenario.end()) && !d.isBefore(scenario.start()));
+    return Optional.of(end);
+  }
+
+  /**
+   * Some days after that (parameter {@code advice.recheckDays}).
+   *
+   * @param plan the plan
+   * @param scenario its scenario
+   * @return the day; empty if the plan has no treatment, or the day lies outside the run
+   */
+  public static Optional<LocalDate> of(Plan plan, Scenario scenario) {
+    long later = (long) scenario.parameters().value(ParameterId.ADVICE_RECHECK_DAYS);
+    return lastDayOfTreatment(plan, scenario)
+        .map(day -> day.plusDays(later))
+        .filter(day -> !day.isAfter(scenario.end()) && !day.isBefore(scenario.start()));
   }
 
   static List<LocalDate> all(Scenario scenario) {

@@ -201,7 +201,16 @@ public record Yard(
     return new Together(advice, sure, reach - sure, limit, worstThird(counted), byArrivals);
   }
 
-  /** The first plan that nothing rules out; doing nothing never is. */
+  /**
+   * The plan to take.
+   *
+   * @return the first that nothing rules out; empty if no colony has an estimate
+   */
+  public Optional<YardPlan> best() {
+    return plans.isEmpty() ? Optional.empty() : Optional.of(best(plans));
+  }
+
+  /** Doing nothing is never ruled out. */
   private static YardPlan best(List<YardPlan> plans) {
     return plans.stream().filter(p -> p.ruledOut().isEmpty()).findFirst().orElseThrow();
   }

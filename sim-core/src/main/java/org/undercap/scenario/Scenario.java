@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.undercap.climate.Climate;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.internal.Checks;
@@ -163,17 +164,38 @@ public record Scenario(
    * @return cost for one colony (in the user's money); empty if that of a method is not known
    */
   public OptionalDouble cost(Plan plan) {
-    double sum = 0;
-    for (PlanStep step : plan.steps()) {
-      if (step instanceof PlanStep.Application application) {
-        Double cost = keeper.costs().get(application.method().id());
-        if (cost == null) {
-          return OptionalDouble.empty();
-        }
-        sum += cost;
-      }
-    }
-    return OptionalDouble.of(sum);
+    return withoutPrice(plan).isEmpty()
+        ? OptionalDouble.of(leastCost(plan))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Money for those treatments of a plan whose price is known.
+   *
+   * @param plan a plan
+   * @return least cost for one colony (in the user's money)
+   */
+  public double leastCost(Plan plan) {
+    return methods(plan).mapToDouble(method -> keeper.costs().getOrDefault(method.id(), 0.0)).sum();
+  }
+
+  /**
+   * Treatments of a plan whose price is not known.
+   *
+   * @param plan a plan
+   * @return methods, each once
+   */
+  public List<Method> withoutPrice(Plan plan) {
+    return methods(plan)
+        .filter(method -> !keeper.costs().containsKey(method.id()))
+        .distinct()
+        .toList();
+  }
+
+  private static Stream<Method> methods(Plan plan) {
+    return plan.steps().stream()
+        .filter(PlanStep.Application.class::isInstance)
+        .map(step -> ((PlanStep.Application) step).method());
   }
 
   /**

@@ -128,7 +128,11 @@ public final class ScenarioResolver {
 
   private void addRemaining() {
     if (written.threshold().isEmpty()) {
-      assumptions.add("threshold", Basis.DEFAULT, "no limit of infestation was chosen");
+      double usual = written.parameters().value(ParameterId.THRESHOLD_USUAL);
+      assumptions.add(
+          "threshold",
+          Basis.DEFAULT,
+          "the limit at which to act is " + Quantities.format(usual) + " mites on 100 bees");
     }
     if (written.limits().cost().isPresent()) {
       plans().stream()

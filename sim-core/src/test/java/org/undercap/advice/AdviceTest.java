@@ -248,6 +248,22 @@ class AdviceTest {
   }
 
   @Test
+  void aPlanThatIsTooDearWithoutAMissingPriceIsRuledOut() {
+    Scenario dear =
+        Scenarios.august(
+            "mites: {in-colony: 1000}\ncosts: {amitraz-strips: 30}\nlimits: {cost: 20}",
+            """
+              - name: Both
+                steps:
+                  - {date: 2026-08-10, treatment: amitraz-strips}
+                  - {date: 2026-12-20, treatment: oxalic-dribble}
+            """
+                + Scenarios.plan("Dribble", "2026-12-20", "oxalic-dribble"));
+    assertEquals("it costs at least 30, and your limit is 20", reasons(dear, "Both"));
+    assertEquals("", reasons(dear, "Dribble"));
+  }
+
+  @Test
   void doingNothingIsNeverRuledOut() {
     Scenario frost =
         Scenarios.of(

@@ -71,6 +71,22 @@ class YardTest {
   }
 
   @Test
+  void theBestPlanIsNeverOneThatIsRuledOut() throws IOException {
+    Yard yard =
+        yard(
+            Facts.with("allowed: [oxalic-dribble]\n" + PLANS),
+            1,
+            "one,9 frames,4 frames,300,40,soap",
+            "two,9 frames,4 frames,300,8,soap");
+    YardPlan first = yard.plans().get(0);
+    assertEquals("Strips", first.plan().name());
+    assertTrue(first.ruledOut().get(0).contains("not on your list"), first.toString());
+    assertEquals(0, first.bestFor());
+    assertEquals("Do nothing", yard.best().orElseThrow().plan().name());
+    assertEquals(2, yard.best().orElseThrow().bestFor());
+  }
+
+  @Test
   void aCleanYardIsCountedAgain() throws IOException {
     Yard yard =
         yard(

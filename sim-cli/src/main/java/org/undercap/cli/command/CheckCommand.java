@@ -66,10 +66,26 @@ final class CheckCommand implements Callable<Integer> {
             + " to "
             + scenario.end()
             + "\n");
+    if (supersWithoutEnd(scenario)) {
+      out.print(
+          file
+              + ": warning: colony.supers: on, but not until when; that rules out every treatment:"
+              + " add their last day to colony, as in supers-until: "
+              + scenario.start().plusDays(14)
+              + "\n");
+    }
     if (assumptions) {
       for (Assumption assumption : scenario.assumptions()) {
         out.print("  " + assumption.field() + ": " + assumption.text() + "\n");
       }
     }
+  }
+
+  /** Whether supers are on and, for a plan that does something, no day on which they come off. */
+  private static boolean supersWithoutEnd(Scenario scenario) {
+    return scenario.hive().supersOn()
+        && scenario.plans().stream()
+            .filter(plan -> scenario.plans().size() == 1 || !plan.steps().isEmpty())
+            .anyMatch(plan -> scenario.supersUntil(plan).isEmpty());
   }
 }

@@ -6,18 +6,22 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.OutputFiles;
+import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.Terminal;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
@@ -99,22 +103,35 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (Files.exists(file)) {
-      throw new FileAlreadyExistsException(file.toString());
+    if (file.getFileName() == null || Files.exists(file)) {
+      throw new UsageException(file + " exists already; name another file");
     }
-    Map<Question, String> answers = answers();
-    String text = NewScenario.text(answers);
+    String facts = NewScenario.facts(answers());
+    String text = facts + NewScenario.plans(scenario(facts));
+    scenario(text);
+    write(text);
+    PrintWriter err = spec.commandLine().getErr();
+    err.println("next: change the plans in it, then: undercap compare " + file);
+    return ExitCodes.DONE;
+  }
+
+  private void write(String text) {
+    Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
+    String name = String.valueOf(file.getFileName());
+    try (OutputFiles files = new OutputFolder(folder, IfExists.ERROR).prepare(List.of(name))) {
+      files.text(name, writer -> writer.write(text));
+      files.publish(spec.commandLine().getErr());
+    }
+  }
+
+  private Scenario scenario(String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     Reading<Scenario> reading =
-        ScenarioReader.read(
-            file.toString(), new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+        ScenarioReader.read(file.toString(), new ByteArrayInputStream(bytes));
     if (!reading.problems().isEmpty()) {
       throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
     }
-    Files.writeString(file, text);
-    PrintWriter err = spec.commandLine().getErr();
-    err.println("wrote " + file);
-    err.println("next: change the plans in it, then: undercap compare " + file);
-    return ExitCodes.DONE;
+    return reading.orThrow();
   }
 
   private Map<Question, String> answers() throws IOException {
@@ -155,11 +172,25 @@ final class NewCommand implements Callable<Integer> {
         return line.strip();
       } catch (BadValueException e) {
         if (!Terminal.onStandardInput()) {
-          throw new UsageException(question.option() + ": " + e.getMessage() + "\n" + e.hint());
+          err.println();
+          throw new InvalidFileException(unusable(number, question, e));
         }
         err.println("   " + e.getMessage() + (e.hint().isEmpty() ? "" : ": " + e.hint()));
       }
     }
+  }
+
+  /** One line, since it stands below all that was asked. */
+  private static String unusable(int number, Question question, BadValueException e) {
+    return "answer "
+        + number
+        + ", \""
+        + question.words()
+        + "\": "
+        + e.getMessage()
+        + "; "
+        + (e.hint().isEmpty() ? question.why() : e.hint())
+        + "; nothing was written";
   }
 
   private static void refuseUnlessGood(Question question, String answer) {

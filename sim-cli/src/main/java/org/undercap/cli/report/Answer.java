@@ -1,11 +1,13 @@
 package org.undercap.cli.report;
 
 import java.text.Bidi;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.advice.Advice;
+import org.undercap.advice.Followup;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
@@ -13,6 +15,7 @@ import org.undercap.ensemble.StartMites;
 import org.undercap.monitoring.MiteEstimate;
 import org.undercap.monitoring.MitePosterior;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
 
 /**
  * All that an answer is made of.
@@ -78,6 +81,15 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     throw new IllegalStateException("a scenario always has the plan of doing nothing");
   }
 
+  /** The first day after another on which the chosen plan applies a treatment. */
+  Optional<LocalDate> nextTreatment(LocalDate day) {
+    return chosen().plan().steps().stream()
+        .filter(step -> step instanceof PlanStep.Application)
+        .map(PlanStep::date)
+        .filter(date -> date.isAfter(day))
+        .min(Comparator.naturalOrder());
+  }
+
   /** Places of all plans in the order of a table: the possible ones first, the best on top. */
   List<Integer> places() {
     List<Integer> places = new ArrayList<>(advice.order());
@@ -88,13 +100,27 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** What to do on which day under the chosen plan, and when to count again, by date. */
   List<PlanDate> dates() {
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
-    advice
-        .followup()
-        .ifPresent(
-            followup ->
-                dates.add(
-                    new PlanDate(followup.date(), PlanDate.Kind.COUNT, RecountWords.of(followup))));
+    supersOff().ifPresent(dates::add);
+    advice.followup().map(this::recount).ifPresent(dates::add);
     dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
     return List.copyOf(dates);
+  }
+
+  /** The day on which the honey comes off, if the plan has to wait for that. */
+  private Optional<PlanDate> supersOff() {
+    return scenario()
+        .supersUntil(chosen().plan())
+        .filter(day -> !chosen().plan().steps().isEmpty() && !day.isBefore(scenario().start()))
+        .map(day -> new PlanDate(day, PlanDate.Kind.MEASURE, "Take the honey supers off"));
+  }
+
+  private PlanDate recount(Followup followup) {
+    String words =
+        RecountWords.of(
+            followup,
+            scenario().limit(),
+            nextTreatment(followup.date()),
+            scenario().climate().temperature().at(followup.date()));
+    return new PlanDate(followup.date(), PlanDate.Kind.COUNT, words);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.undercap.advice.Objection;
 import org.undercap.cli.output.JsonOutput;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.CourseEfficacy;
@@ -75,7 +76,9 @@ public final class AnswerJson {
     PlanResult result = comparison.results().get(place);
     json.text("name", result.plan().name())
         .number("rank", comparison.ranking().indexOf(place) + 1L)
-        .texts("ruledOut", answer.advice().ruledOut().get(place))
+        .texts(
+            "ruledOut",
+            answer.advice().ruledOut().get(place).stream().map(Objection::words).toList())
         .number("minutes", comparison.scenario().minutes(result.plan()))
         .number("cost", comparison.scenario().cost(result.plan()))
         .list("steps", result.plan().steps(), AnswerJson::step)

@@ -65,18 +65,26 @@ public final class AnswerWords {
         DateWords.day(scenario.start()) + " to " + DateWords.day(scenario.end()),
         scenario.study() ? Optional.of(Report.STUDY) : Optional.empty(),
         List.of(
-            section("answer", "The answer", new Paragraph(sure.headline())),
+            section("answer", "The answer", theAnswer()),
             section("sure", "How sure", new Items(sure.items())),
             section("cautions", "Cautions", new Terms(Cautions.terms(cautions()))),
             section("dates", "What to do when", dates()),
             reason()),
         List.of(
             plans(),
-            section("surveys", "What surveys found", RiskWords.blocks(answer)),
             section("change", "What would change this advice", ChangeWords.blocks(answer)),
+            section("surveys", "What surveys found", RiskWords.blocks(answer)),
             section("basis", "What this rests on", BasisWords.blocks(answer)),
             section("limits", "What the model cannot tell", List.of(new Items(Glossary.LIMITS))),
             section("words", "Words", List.of(new Terms(Glossary.TERMS)))));
+  }
+
+  private List<Block> theAnswer() {
+    List<Block> blocks = new ArrayList<>(List.of(new Paragraph(sure.headline())));
+    if (!sure.warnings().isEmpty()) {
+      blocks.add(new Paragraph(String.join(" ", sure.warnings())));
+    }
+    return blocks;
   }
 
   private static Section section(String id, String heading, Block... blocks) {

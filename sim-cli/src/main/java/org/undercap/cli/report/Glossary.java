@@ -8,7 +8,7 @@ final class Glossary {
   static final List<String> LIMITS =
       List.of(
           "It follows one average colony that fits the facts. Real colonies scatter more widely than any range here.",
-          "Viruses, food, failing queens, robbing and other diseases are not in it. Whether a colony lives is not forecast.",
+          "Viruses, food, failing queens, robbing and other diseases are not in it. So how many real colonies die is not forecast; \"lost\" counts runs, to tell plans apart.",
           "It counts in averages; below about ten mites chance decides.",
           "It was tested against published measurements of European bees in temperate and warm-temperate places only; where it misses them, the README of the project says so.",
           "Mites arriving from other colonies are guessed from their neighbourhood, and nobody can know the weather to come.",
@@ -34,6 +34,8 @@ final class Glossary {
               "share of the mites that a treatment kills; it must be said of which mites."),
           new Term("limit", "mites on 100 bees at which a keeper wants to act."),
           new Term("run", "the colony simulated once, with its own draw of all that nobody knows."),
+          new Term(
+              "lost", "a run in which too few bees are left for a colony; real losses are more."),
           new Term(
               "middle and range of 8 in 10",
               "half of the runs lie above the middle; one in ten lies below the range, one in ten above."));

@@ -1,24 +1,37 @@
 package org.undercap.cli.report;
 
-import java.time.LocalDate;
 import java.util.Map;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.option.Question.Counted;
+import org.undercap.scenario.Scenario;
 
 /** Writes a commented scenario file from the answers to the ten questions. */
 public final class NewScenario {
-  private static final int DAYS_TO_FETCH_IT = 2;
-
   private NewScenario() {}
 
   /**
-   * The file.
+   * The plans that suit a scenario.
+   *
+   * @param facts the scenario without plans
+   * @return YAML to stand below the facts, lines ended by a line feed; empty if no treatment can be
+   *     used
+   */
+  public static String plans(Scenario facts) {
+    String examples = new ExamplePlans(facts).yaml();
+    return examples.isEmpty()
+        ? ""
+        : "plans:               # examples that suit place and season: put your own in their place;\n"
+            + "                     # undercap methods lists treatments\n"
+            + examples;
+  }
+
+  /**
+   * The facts.
    *
    * @param answers an accepted answer to every question
-   * @return YAML, lines ended by a line feed
+   * @return YAML without plans, lines ended by a line feed
    */
-  public static String text(Map<Question, String> answers) {
-    LocalDate start = LocalDate.parse(answers.get(Question.DATE)).plusDays(DAYS_TO_FETCH_IT);
+  public static String facts(Map<Question, String> answers) {
     String supers = answers.get(Question.SUPERS);
     return """
         # Check this file with "undercap check FILE", compare its plans with "undercap compare FILE".
@@ -41,16 +54,6 @@ public final class NewScenario {
         # feeding:           # late syrup keeps the queen laying
         #   - {from: 2026-09-10, until: 2026-09-20}
         # organic: true      # or name what you have, as in allowed: [thymol-gel, oxalic-dribble]
-        plans:               # examples: put your own in their place; undercap methods lists treatments
-          - name: Thymol gel twice
-            steps:
-              - {date: %s, treatment: thymol-gel, times: 2, every: 14 days}
-          - name: Formic acid pads
-            steps:
-              - {date: %s, treatment: formic-pads}
-          - name: Oxalic acid vapour three times
-            steps:
-              - {date: %s, treatment: oxalic-sublimation, times: 3, every: 7 days}
         """
         .formatted(
             answers.get(Question.NAME),
@@ -64,10 +67,7 @@ public final class NewScenario {
                 ? "supers: off        # on: say supers-until: 2026-09-30"
                 : "supers-until: " + supers,
             count(answers),
-            answers.get(Question.ARRIVALS),
-            start,
-            start,
-            start);
+            answers.get(Question.ARRIVALS));
   }
 
   private static String count(Map<Question, String> answers) {

@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking.By;
+import org.undercap.comparison.RecountDay;
 import org.undercap.ensemble.Outcome;
+import org.undercap.scenario.Plan;
 import org.undercap.treatment.PlanStep;
 
 /** What else must be known of the plan to take: the mites that it leaves, and lost colonies. */
@@ -55,28 +57,34 @@ final class OutlookWords {
     return Figures.saidWhole(answer.result(place), Outcome.MITES_AT_MIDWINTER);
   }
 
-  /** The first day after all treatments on which the plan leaves more mites than the limit. */
+  /** The first day after a treatment of the plan on which it leaves more mites than the limit. */
   private Optional<String> tooMany() {
+    Plan plan = answer.chosen().plan();
     LocalDate done =
-        answer.chosen().plan().steps().stream()
-            .map(PlanStep::until)
-            .max(Comparator.naturalOrder())
+        RecountDay.lastDayOfTreatment(plan, answer.scenario())
+            .or(() -> plan.steps().stream().map(PlanStep::until).max(Comparator.naturalOrder()))
             .orElse(answer.scenario().start());
     List<LocalDate> dates = comparison.dates().countDates();
     for (int i = 0; i < dates.size(); i++) {
-      Outcome count = PlanTables.COUNTS.get(i);
-      if (dates.get(i).isAfter(done) && answer.median(chosen, count) > limit) {
+      LocalDate date = dates.get(i);
+      if (date.isAfter(done) && answer.median(chosen, PlanTables.COUNTS.get(i)) > limit) {
         return Optional.of(
             (chosen == nothing ? "Not without treatment: on " : "Not enough by itself: on ")
                 + on100Bees(chosen, i)
                 + ", above the limit of "
                 + Numbers.exact(limit)
-                + (chosen == nothing
-                    ? ". Find a treatment before then."
-                    : ". Plan a further treatment before then."));
+                + ". "
+                + what(answer.nextTreatment(date)));
       }
     }
     return Optional.empty();
+  }
+
+  private String what(Optional<LocalDate> next) {
+    return chosen == nothing
+        ? "Find a treatment before then."
+        : next.map(day -> "The plan treats again only on " + DateWords.day(day) + "; count before.")
+            .orElse("Plan a further treatment before then.");
   }
 
   /** What becomes of the mites without treatment, where that does the winter bees no harm. */

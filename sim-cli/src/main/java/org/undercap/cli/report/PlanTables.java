@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
@@ -22,6 +22,7 @@ import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.scenario.Plan;
+import org.undercap.treatment.Method;
 
 /** All plans held against each other in tables, the best first. */
 final class PlanTables {
@@ -61,18 +62,28 @@ final class PlanTables {
     blocks.add(mites());
     blocks.add(
         new Paragraph(
-            "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. The limit is "
-                + Numbers.exact(answer.scenario().limit())
-                + " mites on 100 bees."
+            "\"On 100 bees\" is what sits on 100 adult bees; a wash finds a little less. "
+                + limit()
                 + (losses() ? " Lost colonies do not count." : "")));
     blocks.add(new Subheading("Work and money"));
     blocks.add(effort());
+    missingPrices().ifPresent(blocks::add);
     efficacy(blocks);
     return blocks;
   }
 
+  private String limit() {
+    double limit = answer.scenario().limit();
+    String mites = Numbers.exact(limit) + (limit == 1 ? " mite" : " mites") + " on 100 bees";
+    return answer.scenario().threshold().isPresent()
+        ? "Your limit is " + mites + "."
+        : "You named no limit, so the usual one is used: " + mites + ".";
+  }
+
   private static String what(Plan plan) {
-    return PlanWords.capital(new PlanWords(plan).phrase()) + ".";
+    return plan.steps().isEmpty()
+        ? "No treatment, and nothing else against mites."
+        : PlanWords.capital(new PlanWords(plan).phrase()) + ".";
   }
 
   private Grid grid(
@@ -173,16 +184,31 @@ final class PlanTables {
   private String ruledOut(Plan plan) {
     for (int place : places) {
       if (answer.result(place).plan().equals(plan)) {
-        List<String> reasons = answer.advice().ruledOut().get(place);
-        return reasons.isEmpty() ? "nothing" : DateWords.said(String.join("; ", reasons));
+        String reasons = RuledOutWords.reasonsAndRemedies(answer, place);
+        return reasons.isEmpty() ? "nothing" : reasons;
       }
     }
     throw new IllegalArgumentException("no plan " + plan.name());
   }
 
   private String cost(Plan plan) {
-    OptionalDouble cost = answer.scenario().cost(plan);
-    return cost.isPresent() ? Numbers.exact(cost.getAsDouble()) : "not given";
+    double cost = answer.scenario().leastCost(plan);
+    return answer.scenario().withoutPrice(plan).isEmpty()
+        ? Numbers.exact(cost)
+        : cost == 0 ? "not given" : "at least " + Numbers.exact(cost);
+  }
+
+  /** Which prices are missing, if some are known. */
+  private Optional<Paragraph> missingPrices() {
+    List<String> missing =
+        places.stream()
+            .flatMap(place -> answer.scenario().withoutPrice(answer.result(place).plan()).stream())
+            .map(Method::name)
+            .distinct()
+            .toList();
+    return missing.isEmpty() || answer.scenario().keeper().costs().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Paragraph("No price was given for " + DateWords.joined(missing) + "."));
   }
 
   private void efficacy(List<Block> blocks) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.undercap.cli.output.Numbers;
 import org.undercap.scenario.Plan;
 import org.undercap.treatment.Method;
@@ -16,8 +17,10 @@ final class PlanWords {
   private static final List<String> NUMBERS =
       List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
   private final List<PlanStep> steps;
+  private final Optional<LocalDate> supersUntil;
 
   PlanWords(Plan plan) {
+    supersUntil = plan.supersUntil();
     steps = plan.steps().stream().sorted(Comparator.comparing(PlanStep::date)).toList();
   }
 
@@ -43,6 +46,7 @@ final class PlanWords {
       return "do nothing";
     }
     List<String> parts = new ArrayList<>();
+    supersUntil.ifPresent(day -> parts.add("honey supers off on " + DateWords.day(day)));
     int from = 0;
     for (int i = 1; i <= steps.size(); i++) {
       if (i == steps.size() || !continues(steps.get(i - 1), steps.get(i))) {

@@ -1,5 +1,7 @@
 package org.undercap.cli.report;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.undercap.advice.Followup;
 import org.undercap.cli.output.Numbers;
 import org.undercap.monitoring.Recheck;
@@ -9,10 +11,29 @@ final class RecountWords {
   /** A wash that misses more failures than this says little by itself (fraction). */
   private static final double TELLS = 0.8;
 
+  private static final int HUNDRED = 100;
+
+  /**
+   * Daily mean outside below which hives stay closed: some 12 C in the warmest hour (C; assumption,
+   * common practice).
+   */
+  private static final double OPENING = 8;
+
+  private static final String COLD =
+      ". It is usually too cold to open a hive then: wait for a mild day, or leave a board under the"
+          + " combs for a week and let \"undercap estimate\" read what falls";
+
   private RecountWords() {}
 
-  /** Sentences without a full stop at their end. */
-  static String of(Followup followup) {
+  /**
+   * Sentences without a full stop at their end.
+   *
+   * @param followup what the count will say
+   * @param limit mites on 100 bees at which the keeper wants to act
+   * @param next when the plan treats again, if it does
+   * @param usual usual mean temperature outside on that day (C)
+   */
+  static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
     String tells =
         followup.noticed() >= TELLS
@@ -31,7 +52,21 @@ final class RecountWords {
         + ". Alarm at "
         + expected.alarm()
         + " or more: it failed, or many mites came in"
-        + tells;
+        + tells
+        + (usual < OPENING ? COLD : "")
+        + stillTooMany(expected, limit, next);
+  }
+
+  /** A treatment that works may still leave more than the keeper wants. */
+  private static String stillTooMany(Recheck expected, double limit, Optional<LocalDate> next) {
+    double most = limit * expected.bees() / HUNDRED;
+    if (expected.expected() < most) {
+      return "";
+    }
+    return ". Even if it worked this is above the limit of "
+        + Numbers.exact(limit)
+        + " on 100 bees: treat again"
+        + next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
   }
 
   private static String mites(double number) {

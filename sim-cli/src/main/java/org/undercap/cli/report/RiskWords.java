@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.cli.output.SourceWords;
@@ -14,7 +15,9 @@ import org.undercap.comparison.WinterRisk;
 import org.undercap.ensemble.Series;
 import org.undercap.parameter.ParameterCatalogue;
 import org.undercap.parameter.ParameterId;
+import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.PlanStep;
 
 /** The loss of colonies that surveys found, shown apart from the model and as a band. */
 final class RiskWords {
@@ -44,8 +47,8 @@ final class RiskWords {
                 + month
                 + ". Of colonies with the mites that each plan leaves on "
                 + DateWords.brief(date.get())
-                + ", so many would have been lost. What a plan still kills after that day is not in"
-                + " these figures."));
+                + ", so many would have been lost. A plan that still treats after that day does better"
+                + " than these figures, so none are given for it."));
     List<String> items = new ArrayList<>();
     for (int place : answer.places()) {
       items.add(item(answer, place, date.get()));
@@ -63,17 +66,30 @@ final class RiskWords {
     return ParameterCatalogue.shipped().get(ParameterId.WINTER_RISK_HALF).sourceKeys();
   }
 
+  /** The last day on which the plan acts, if it lies after the day of the survey. */
+  private static Optional<LocalDate> later(Plan plan, LocalDate date) {
+    return plan.steps().stream()
+        .map(PlanStep::until)
+        .max(Comparator.naturalOrder())
+        .filter(day -> day.isAfter(date));
+  }
+
   private static String item(Answer answer, int place, LocalDate date) {
+    Plan plan = answer.result(place).plan();
+    Optional<LocalDate> later = later(plan, date);
+    if (later.isPresent()) {
+      return plan.name() + ": not told, since it acts until " + DateWords.day(later.get());
+    }
     int day = (int) ChronoUnit.DAYS.between(answer.scenario().start(), date);
     double[] mites = new double[SHARES.length];
     for (int i = 0; i < mites.length; i++) {
       mites[i] = answer.result(place).bands().quantile(Series.MITES_PER_100_BEES, SHARES[i])[day];
     }
-    return answer.result(place).plan().name()
+    String least = Figures.inHundred(WinterRisk.best().lost(mites[0]));
+    String most = Figures.inHundred(WinterRisk.worst().lost(mites[2]));
+    return plan.name()
         + ": "
-        + Figures.inHundred(WinterRisk.best().lost(mites[0]))
-        + " to "
-        + Figures.inHundred(WinterRisk.worst().lost(mites[2]))
+        + (least.equals(most) ? "about " + least : least + " to " + most)
         + " of 100 colonies, with "
         + Figures.said(mites)
         + " mites on 100 bees";

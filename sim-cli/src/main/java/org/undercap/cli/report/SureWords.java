@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
@@ -21,11 +22,13 @@ final class SureWords {
   private final Answer answer;
   private final Comparison comparison;
   private final int chosen;
+  private final RuledOutWords ruledOut;
 
   SureWords(Answer answer) {
     this.answer = answer;
     comparison = answer.comparison();
     chosen = answer.advice().chosen();
+    ruledOut = new RuledOutWords(answer);
   }
 
   /** What counts as harm, for people. */
@@ -51,13 +54,18 @@ final class SureWords {
         + behind(second).map(by -> first(by, second)).orElseGet(() -> alike(second));
   }
 
+  /** What must be known at once: winter bees that are not protected, a better plan ruled out. */
+  List<String> warnings() {
+    return Stream.of(ProtectionWords.of(answer), ruledOut.curable())
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
   private String first(By by, int second) {
     String best =
-        ruledOutButBetter().isEmpty()
-            ? "Of the plans compared it "
-            : "Of the plans that nothing rules out it ";
+        ruledOut.any() ? "Of the plans that nothing rules out it " : "Of the plans compared it ";
     return switch (by) {
-      case LOSSES -> best + "keeps the most colonies alive.";
+      case LOSSES -> best + "loses the colony in the fewest runs.";
       case HARM_TO_BROOD -> best + "protects the winter bees best.";
       case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
       case MITES_LEFT ->
@@ -80,7 +88,10 @@ final class SureWords {
   }
 
   private String alike(int second) {
-    return asWell(second) + ", with as few mites left. Choose by work, money and what is at hand.";
+    String difference = DifferenceWords.of(answer, second);
+    return asWell(second)
+        + ", with as few mites left"
+        + (difference.isEmpty() ? ". Choose by what is at hand." : ", but " + difference + ".");
   }
 
   private String asWell(int second) {
@@ -123,7 +134,7 @@ final class SureWords {
       against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
     }
     against.forEach((words, names) -> items.add(words.sentence(names)));
-    ruledOut(items);
+    items.addAll(ruledOut.others());
     items.addAll(new OutlookWords(answer).items());
     return items;
   }
@@ -197,48 +208,5 @@ final class SureWords {
     return low < 0 && !Figures.plain(low).equals("0")
         ? "from " + Figures.plain(-low) + " points more to " + most + " points less"
         : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
-  }
-
-  /** Plans that would come first if nothing ruled them out, with what puts them first. */
-  private Map<Integer, By> ruledOutButBetter() {
-    Map<Integer, By> better = new LinkedHashMap<>();
-    for (int place : comparison.ranking()) {
-      if (!answer.advice().ruledOut().get(place).isEmpty()) {
-        answer.advice().wouldLeadBy(place).ifPresent(by -> better.put(place, by));
-      }
-    }
-    return better;
-  }
-
-  private void ruledOut(List<String> items) {
-    record Why(By by, String reasons) {}
-    Map<Why, List<String>> plans = new LinkedHashMap<>();
-    ruledOutButBetter()
-        .forEach(
-            (place, by) -> {
-              String reasons = String.join("; ", answer.advice().ruledOut().get(place));
-              plans
-                  .computeIfAbsent(new Why(by, DateWords.said(reasons)), why -> new ArrayList<>())
-                  .add(answer.name(place));
-            });
-    plans.forEach(
-        (why, names) ->
-            items.add(
-                DateWords.joined(names)
-                    + " would "
-                    + gain(why.by)
-                    + (names.size() == 1 ? ", but is" : ", but are")
-                    + " ruled out ("
-                    + why.reasons
-                    + ")."));
-  }
-
-  private static String gain(By by) {
-    return switch (by) {
-      case LOSSES -> "keep more colonies alive";
-      case HARM_TO_BROOD -> "protect the winter bees better";
-      case WEAKENED_BEES -> "leave fewer weakened bees";
-      case MITES_LEFT -> "leave fewer mites";
-    };
   }
 }

@@ -2,6 +2,7 @@ package org.undercap.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.TextTable;
@@ -78,12 +79,12 @@ public final class YardPage {
   }
 
   String answer() {
-    if (yard.plans().isEmpty()) {
+    Optional<YardPlan> found = yard.best();
+    if (found.isEmpty()) {
       return "No colony can be judged: nothing was counted, or the counts fit no colony of this"
           + " place and season.";
     }
-    YardPlan best =
-        yard.plans().stream().filter(p -> p.ruledOut().isEmpty()).findFirst().orElseThrow();
+    YardPlan best = found.get();
     return "\""
         + best.plan().name()
         + "\" protects the winter bees of this yard best: "

@@ -40,6 +40,20 @@ class CheckCommandTest {
   }
 
   @Test
+  void supersWithoutAnEndAreWarnedOf() throws IOException {
+    Path file = folder.resolve("supers.yaml");
+    Files.writeString(file, SmallScenario.TEXT.replace("9000 cells}", "9000 cells, supers: on}"));
+    CliRun run = CliRun.of("check", file.toString());
+    assertEquals(0, run.exitCode(), run.err());
+    assertTrue(
+        run.out().contains(file + ": warning: colony.supers: on, but not until when"), run.out());
+    assertTrue(run.out().contains("supers-until: 2026-08-22"), run.out());
+    Files.writeString(
+        file, SmallScenario.TEXT.replace("9000 cells}", "9000 cells, supers-until: 2026-08-09}"));
+    assertEquals(1, CliRun.of("check", file.toString()).out().lines().count());
+  }
+
+  @Test
   void shippedScenariosAreGood() throws IOException {
     List<String> words = words(List.of("check"), Path.of("..", "scenarios"), ".yaml");
     CliRun run = CliRun.of(words.toArray(String[]::new));

@@ -10,9 +10,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercap.advice.RuledOut;
 import org.undercap.cli.CliRun;
+import org.undercap.scenario.Scenario;
+import org.undercap.scenario.io.ScenarioReader;
 
 class NewCommandTest {
   @TempDir Path folder;
@@ -26,7 +30,7 @@ class NewCommandTest {
     assertTrue(made.err().contains("next: "), made.err());
     assertEquals(0, CliRun.of("check", file.toString()).exitCode());
     CliRun again = CliRun.of("new", "--defaults", file.toString());
-    assertEquals(1, again.exitCode());
+    assertEquals(2, again.exitCode());
     assertTrue(again.err().contains("exists already"), again.err());
   }
 
@@ -47,6 +51,37 @@ class NewCommandTest {
   }
 
   @Test
+  void writesOnlyPlansThatNothingRulesOut() throws IOException {
+    for (String place :
+        List.of(
+            "cool-oceanic 2026-09-24",
+            "continental-cold 2026-08-18",
+            "mediterranean 2026-07-20",
+            "southern-temperate 2026-02-20",
+            "continental-cold 2026-11-25")) {
+      String[] where = place.split(" ", -1);
+      Path file = folder.resolve(place.replace(' ', '-') + ".yaml");
+      CliRun made =
+          CliRun.of(
+              "new", "--defaults", "--climate=" + where[0], "--date=" + where[1], file.toString());
+      assertEquals(0, made.exitCode(), made.err());
+      Scenario scenario = ScenarioReader.read(file).orThrow();
+      RuledOut rules = new RuledOut(scenario);
+      assertTrue(scenario.plans().size() > 1, place);
+      scenario.plans().forEach(plan -> assertEquals(List.of(), rules.reasons(plan), place));
+    }
+  }
+
+  @Test
+  void plansBeginAfterTheHoneyIsOff() throws IOException {
+    Path file = folder.resolve("honey.yaml");
+    CliRun made =
+        CliRun.of("new", "--defaults", "--date=2026-08-01", "--supers=2026-08-20", file.toString());
+    assertEquals(0, made.exitCode(), made.err());
+    assertTrue(Files.readString(file).contains("{date: 2026-08-22, treatment: formic-pads}"));
+  }
+
+  @Test
   void boardsAreCountsToo() throws IOException {
     Path file = folder.resolve("board.yaml");
     assertEquals(
@@ -63,9 +98,24 @@ class NewCommandTest {
     CliRun swapped = CliRun.of("new", "--defaults", "--count=300 in 11 bees", file.toString());
     assertTrue(swapped.err().contains("swapped"), swapped.err());
     CliRun piped = answering("My colony\nmoon\n", file);
-    assertEquals(2, piped.exitCode());
-    assertTrue(piped.err().contains("unknown climate"), piped.err());
+    assertEquals(3, piped.exitCode());
+    String last = piped.err().strip();
+    last = last.substring(last.lastIndexOf('\n') + 1);
+    assertTrue(last.startsWith("answer 2, \"Which climate comes nearest to the place?\": "), last);
+    assertTrue(last.contains("moon") && last.contains("cool-oceanic, "), last);
+    assertTrue(last.endsWith("; nothing was written"), last);
     assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void aFailedWriteLeavesNothingBehind() throws IOException {
+    Path notAFolder = Files.writeString(folder.resolve("file"), "mine");
+    CliRun run = CliRun.of("new", "--defaults", notAFolder.resolve("colony.yaml").toString());
+    assertEquals(2, run.exitCode(), run.err());
+    assertTrue(run.err().contains("is a file, not a folder"), run.err());
+    Path deep = folder.resolve("new/folder/colony.yaml");
+    assertEquals(0, CliRun.of("new", "--defaults", deep.toString()).exitCode());
+    assertTrue(Files.exists(deep));
   }
 
   private static CliRun answering(String answers, Path file) {

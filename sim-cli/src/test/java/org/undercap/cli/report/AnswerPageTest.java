@@ -30,8 +30,8 @@ class AnswerPageTest {
           "dates",
           "reason",
           "plans",
-          "surveys",
           "change",
+          "surveys",
           "basis",
           "limits",
           "words");

@@ -1,0 +1,124 @@
+package org.undercap.cli.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.undercap.advice.RuledOut;
+import org.undercap.ensemble.SeasonDates;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Course;
+import org.undercap.treatment.Method;
+import org.undercap.treatment.MethodCatalogue;
+import org.undercap.treatment.PlanStep;
+
+/**
+ * Plans to begin with in a new scenario file: methods in their usual course, as far as season,
+ * place and honey supers let them be used.
+ */
+final class ExamplePlans {
+  private static final List<String> METHODS =
+      List.of("formic-pads", "thymol-gel", "oxalic-sublimation", "amitraz-strips");
+
+  private static final String WINTER = "oxalic-dribble";
+
+  /** More would be much to read. */
+  private static final int MOST = 3;
+
+  /** Days after the facts, or after the honey is off, on which treatment begins (days). */
+  private static final int DAYS_TO_FETCH_IT = 2;
+
+  /** Days before midwinter from which a date for winter is looked for, and how far back (days). */
+  private static final List<Integer> BEFORE_MIDWINTER = List.of(10, 20, 30, 40, 50, 60);
+
+  private final Scenario scenario;
+  private final RuledOut rules;
+
+  ExamplePlans(Scenario scenario) {
+    this.scenario = scenario;
+    rules = new RuledOut(scenario);
+  }
+
+  /** The plans as they stand in a file, at least one line each; empty if nothing can be used. */
+  String yaml() {
+    LocalDate start =
+        scenario
+            .supersUntil(Plan.doNothing())
+            .filter(day -> day.isAfter(scenario.start()))
+            .orElse(scenario.start())
+            .plusDays(DAYS_TO_FETCH_IT);
+    List<Example> examples = new ArrayList<>();
+    METHODS.stream()
+        .map(id -> new Example(MethodCatalogue.shipped().get(id), brood(id), start))
+        .filter(this::canBeUsed)
+        .limit(MOST)
+        .forEach(examples::add);
+    winter(start).ifPresent(examples::add);
+    StringBuilder lines = new StringBuilder();
+    examples.forEach(example -> lines.append(example.yaml()));
+    return lines.toString();
+  }
+
+  private Course brood(String id) {
+    Method method = MethodCatalogue.shipped().get(id);
+    return scenario.hive().broodCells() > 0 ? method.usual().withBrood() : method.usual().course();
+  }
+
+  private Optional<Example> winter(LocalDate start) {
+    Method method = MethodCatalogue.shipped().get(WINTER);
+    Optional<LocalDate> midwinter =
+        SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters())
+            .midwinter();
+    return Stream.concat(
+            BEFORE_MIDWINTER.stream()
+                .flatMap(days -> midwinter.map(d -> d.minusDays(days)).stream()),
+            Stream.of(start))
+        .filter(date -> !date.isBefore(start))
+        .map(date -> new Example(method, method.usual().course(), date))
+        .filter(this::canBeUsed)
+        .findFirst();
+  }
+
+  private boolean canBeUsed(Example example) {
+    List<PlanStep> steps = example.steps();
+    return steps.stream().noneMatch(step -> step.date().isAfter(scenario.end()))
+        && rules.reasons(new Plan(example.name(), steps)).isEmpty();
+  }
+
+  /** A usual course that begins on a day. */
+  private record Example(Method method, Course course, LocalDate start) {
+    String name() {
+      return PlanWords.capital(method.name())
+          + (course.times() == 1
+              ? method.id().equals(WINTER) ? " on " + DateWords.brief(start) : ""
+              : " " + PlanWords.times(course.times()));
+    }
+
+    List<PlanStep> steps() {
+      return IntStream.range(0, course.times())
+          .<PlanStep>mapToObj(
+              i ->
+                  new PlanStep.Application(
+                      start.plusDays((long) i * course.everyDays()), method, 1))
+          .toList();
+    }
+
+    String yaml() {
+      String repeated =
+          course.times() == 1
+              ? ""
+              : ", times: " + course.times() + ", every: " + course.everyDays() + " days";
+      return "  - name: "
+          + name()
+          + "\n    steps:\n      - {date: "
+          + start
+          + ", treatment: "
+          + method.id()
+          + repeated
+          + "}\n";
+    }
+  }
+}

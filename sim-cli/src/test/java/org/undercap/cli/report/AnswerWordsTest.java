@@ -1,0 +1,189 @@
+package org.undercap.cli.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.undercap.cli.CliRun;
+
+/** What an adviser must not miss in an answer, in the order in which it is read. */
+class AnswerWordsTest {
+  private static final String AUGUST =
+      """
+      undercap: 1
+      name: Yard
+      site: {climate: central-european}
+      colony: {date: 2026-08-08, bees: 20000, brood: 24000 cells}
+      """;
+
+  private static final String MANY_MITES = "mites: {in-colony: 2500}\n";
+
+  private static final String VAPOURS =
+      """
+      plans:
+        - name: Weekly vapour
+          steps: [{date: 2026-08-10, treatment: oxalic-sublimation, times: 4, every: 7 days}]
+      """;
+
+  @TempDir private Path folder;
+
+  @Test
+  void saysAtOnceThatWinterBeesAreNotProtectedAndWhichPlanCanBePutRight() {
+    String front = section("THE ANSWER", AUGUST + MANY_MITES + VAPOURS);
+    assertTrue(
+        front.startsWith("Do nothing for now: something rules out every other plan."), front);
+    assertTrue(front.contains("the winter bees are not protected"), front);
+    assertTrue(front.contains("\"Weekly vapour\" would"), front);
+    assertTrue(front.contains("but is ruled out: oxalic acid sublimation is repeated"), front);
+    assertTrue(front.contains("use it once or 4 times 5 days apart"), front);
+  }
+
+  @Test
+  void aPlanThatComesTooLateIsSaidToProtectNothing() {
+    String late =
+        "plans: [{name: Winter only, steps: [{date: 2026-12-20, treatment: oxalic-dribble}]}]\n";
+    String front = section("THE ANSWER", AUGUST + MANY_MITES + late);
+    assertTrue(front.contains("It does not protect the winter bees: "), front);
+    assertTrue(front.contains(" if nothing is done."), front);
+    String few = section("THE ANSWER", AUGUST + "mites: {in-colony: 20}\narrivals: none\n" + late);
+    assertFalse(few.contains("not protect"), few);
+  }
+
+  private static final String STRIPS_AND_DRIBBLE =
+      """
+      plans:
+        - name: Strips, then dribble
+          steps:
+            - {date: 2026-08-10, treatment: oxalic-glycerine-strips}
+            - {date: 2026-12-20, treatment: oxalic-dribble}
+      """;
+
+  @Test
+  void looksAtTheLimitOfTheKeeperAlsoBetweenTreatments() {
+    String many = AUGUST + MANY_MITES + "arrivals: dense\n" + STRIPS_AND_DRIBBLE;
+    String sure = section("HOW SURE", many);
+    assertFalse(sure.contains("above the limit of 8"), sure);
+    String strict = section("HOW SURE", many + "threshold: {mites-per-100-bees: 0.5}\n");
+    assertTrue(strict.contains("Not enough by itself: on 1 "), strict);
+    assertTrue(
+        strict.contains("above the limit of 0.5. The plan treats again only on 20 "), strict);
+  }
+
+  @Test
+  void aCountThatIsGoodNewsAndStillTooHighIsCalledSo() {
+    String many = AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE;
+    String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 0.5}\n");
+    assertTrue(dates.contains("Even if it worked this is above the limit of 0.5"), dates);
+    assertTrue(dates.contains("treat again, do not wait until 20 December 2026."), dates);
+    String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
+    assertFalse(mild.contains("Even if it worked"), mild);
+  }
+
+  @Test
+  void theDayOnWhichTheHoneyComesOffStandsAmongTheDates() throws IOException {
+    String supers = AUGUST.replace("cells}", "cells, supers-until: 2026-08-20}") + MANY_MITES;
+    String waits = "plans: [{name: Wait, steps: [{date: 2026-08-21, treatment: formic-pads}]}]\n";
+    String dates = section("WHAT TO DO WHEN", supers + waits);
+    assertTrue(dates.contains("20 August 2026: Take the honey supers off."), dates);
+    assertTrue(
+        Files.readString(folder.resolve("out/calendar.ics")).contains("Take the honey supers off"));
+    String atOnce =
+        """
+        plans:
+          - name: At once
+            supers-until: 2026-08-09
+            steps: [{date: 2026-08-10, treatment: formic-pads}]
+        """;
+    String front = section("THE ANSWER", supers + atOnce);
+    assertTrue(front.startsWith("Honey supers off on 9 August 2026; then formic acid pads"), front);
+  }
+
+  @Test
+  void plansThatDoAsWellAreToldApartByWhatElseTheyTake() throws IOException {
+    String front =
+        section("THE ANSWER", Files.readString(Path.of("../scenarios/hollerbach-terraces.yaml")));
+    assertTrue(front.contains("with as few mites left, but that one "), front);
+    assertTrue(front.contains("takes 35 minutes of work, not 15."), front);
+    assertTrue(front.contains("leaves fewer bees at winter's end"), front);
+  }
+
+  @Test
+  void losesColoniesInRunsAndForecastsNoSurvival() throws IOException {
+    String out = run(Files.readString(Path.of("../scenarios/kalamos-threshing-floor.yaml"))).out();
+    String text = out.replaceAll("\\s+", " ");
+    assertTrue(
+        text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
+    assertTrue(text.contains("how many real colonies die is not forecast"), text);
+    assertFalse(text.contains("alive"), text);
+  }
+
+  @Test
+  void saysWhichLimitIsUsed() {
+    String none = run(AUGUST + MANY_MITES + VAPOURS).out().replaceAll("\\s+", " ");
+    assertTrue(
+        none.contains("You named no limit, so the usual one is used: 3 mites on 100 bees."), none);
+    assertTrue(none.contains("The limit at which to act is 3 mites on 100 bees"), none);
+    String own =
+        run(AUGUST + MANY_MITES + VAPOURS + "threshold: {mites-per-100-bees: 1}\n")
+            .out()
+            .replaceAll("\\s+", " ");
+    assertTrue(own.contains("Your limit is 1 mite on 100 bees."), own);
+  }
+
+  @Test
+  void surveysOfOctoberSayNothingOfATreatmentThatComesLater() {
+    String surveys = section("WHAT SURVEYS FOUND", AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE);
+    assertTrue(
+        surveys.contains("Strips, then dribble: not told, since it acts until 22 December 2026"),
+        surveys);
+    assertTrue(surveys.matches(".*Do nothing: [0-9]+ to [0-9]+ of 100 colonies.*"), surveys);
+  }
+
+  @Test
+  void aMissingPriceIsNamed() {
+    String prices = "costs: {oxalic-glycerine-strips: 4.5}\n";
+    String text = run(AUGUST + MANY_MITES + prices + STRIPS_AND_DRIBBLE).out();
+    assertTrue(text.contains("at least 4.5"), text);
+    assertTrue(text.contains("No price was given for oxalic acid dribble."), text);
+  }
+
+  @Test
+  void aRecountInTheColdIsLeftToAMildDayOrABoard() {
+    String winter =
+        "plans: [{name: Winter, steps: [{date: 2026-12-10, treatment: oxalic-dribble}]}]\n";
+    String cold = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + winter);
+    assertTrue(cold.contains("too cold to open a hive then: wait for a mild day, or"), cold);
+    String summer =
+        "plans: [{name: Summer, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
+    String warm = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + summer);
+    assertFalse(warm.contains("too cold to open"), warm);
+  }
+
+  /** A section of the answer on one line, without its heading. */
+  private String section(String heading, String scenario) {
+    CliRun run = run(scenario);
+    assertEquals(0, run.exitCode(), run.err());
+    String text =
+        run.out().substring(run.out().indexOf("\n" + heading + "\n") + heading.length() + 2);
+    return text.split("\n\n[A-Z ]+\n", 2)[0].replaceAll("\\s+", " ");
+  }
+
+  private CliRun run(String scenario) {
+    try {
+      Path file = Files.writeString(folder.resolve("yard.yaml"), scenario);
+      return CliRun.of(
+          "compare",
+          file.toString(),
+          "--members=40",
+          "--out=" + folder.resolve("out"),
+          "--if-exists=overwrite");
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
