@@ -6,18 +6,22 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.OutputFiles;
+import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.Terminal;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
@@ -99,9 +103,15 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (Files.exists(file)) {
-      throw new FileAlreadyExistsException(file.toString());
+    String name = String.valueOf(file.getFileName());
+    if (name.isBlank() || file.getFileName() == null) {
+      throw new UsageException("the file to write needs a name, as in my-colony.yaml");
     }
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new UsageException(file + ": exists already; name another file");
+    }
+    OutputFolder folder = OutputFolder.of(file, IfExists.ERROR);
+    folder.prepare(List.of(name)).close(); // Before ten questions are asked.
     Map<Question, String> answers = answers();
     String text = NewScenario.text(answers);
     Reading<Scenario> reading =
@@ -110,9 +120,11 @@ final class NewCommand implements Callable<Integer> {
     if (!reading.problems().isEmpty()) {
       throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
     }
-    Files.writeString(file, text);
     PrintWriter err = spec.commandLine().getErr();
-    err.println("wrote " + file);
+    try (OutputFiles files = folder.prepare(List.of(name))) {
+      files.text(name, writer -> writer.write(text));
+      files.publish(err);
+    }
     err.println("next: change the plans in it, then: undercap compare " + file);
     return ExitCodes.DONE;
   }

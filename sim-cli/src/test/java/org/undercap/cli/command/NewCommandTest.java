@@ -26,8 +26,9 @@ class NewCommandTest {
     assertTrue(made.err().contains("next: "), made.err());
     assertEquals(0, CliRun.of("check", file.toString()).exitCode());
     CliRun again = CliRun.of("new", "--defaults", file.toString());
-    assertEquals(1, again.exitCode());
-    assertTrue(again.err().contains("exists already"), again.err());
+    assertEquals(2, again.exitCode());
+    assertEquals(
+        file + ": exists already; name another file\nTry 'undercap new --help'.\n", again.err());
   }
 
   @Test
