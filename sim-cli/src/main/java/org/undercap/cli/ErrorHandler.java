@@ -8,9 +8,9 @@ import java.util.List;
 import org.undercap.cli.chart.ChartsUnavailableException;
 import org.undercap.cli.command.RootCommand;
 import org.undercap.cli.output.ExitCodes;
+import org.undercap.cli.output.FileFailure;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.UsageException;
-import org.undercap.cli.output.WriteFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -33,7 +33,7 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
   public int handleParseException(ParameterException error, String[] args) {
     CommandLine command = error.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println(printable(error.getMessage()));
+    err.println(plain(printable(error.getMessage())));
     UnmatchedArgumentException.printSuggestions(error, err);
     return wrongUsage(command);
   }
@@ -119,6 +119,14 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
     }
   }
 
+  /** The parser of the command line speaks to programmers. */
+  private static String plain(String message) {
+    return message
+        .replaceFirst("^Unmatched arguments? (at|from) index \\d+:", "Unknown word:")
+        .replaceFirst(" is not an? (int|long)$", " is not a whole number")
+        .replaceFirst(" is not a (float|double)$", " is not a number");
+  }
+
   /** Line ends and signs that move the cursor or turn the writing round would garble a message. */
   private static String printable(String words) {
     return words.replaceAll("[\\p{Cc}\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069]", "?");
@@ -139,7 +147,7 @@ final class ErrorHandler implements IParameterExceptionHandler, IExecutionExcept
   /** Says in words what the bare name of a file in the message of a file error means. */
   static String describe(IOException error) {
     return error instanceof FileSystemException system && system.getFile() != null
-        ? system.getFile() + ": " + WriteFailure.reason(error)
-        : "cannot read or write: " + WriteFailure.reason(error);
+        ? system.getFile() + ": " + FileFailure.reason(error)
+        : "cannot read or write: " + FileFailure.reason(error);
   }
 }

@@ -94,9 +94,9 @@ public final class OutputFiles implements AutoCloseable {
     try (OutputStream stream = new BufferedOutputStream(open(name))) {
       content.writeTo(stream);
     } catch (IOException e) {
-      throw WriteFailure.at(folder.path().resolve(name), e);
+      throw FileFailure.at(folder.path().resolve(name), e);
     } catch (UncheckedIOException e) {
-      throw WriteFailure.at(folder.path().resolve(name), e.getCause());
+      throw FileFailure.at(folder.path().resolve(name), e.getCause());
     }
   }
 
@@ -214,7 +214,7 @@ public final class OutputFiles implements AutoCloseable {
       return true;
     } catch (IOException e) {
       written.put(file.getFileName().toString(), hidden);
-      throw WriteFailure.at(file, e);
+      throw FileFailure.at(file, e);
     }
   }
 

@@ -155,7 +155,7 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listi
       files.checkWritable();
       return files;
     } catch (IOException e) {
-      throw WriteFailure.at(path, e);
+      throw FileFailure.at(path, e);
     }
   }
 

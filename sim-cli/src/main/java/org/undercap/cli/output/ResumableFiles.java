@@ -68,7 +68,7 @@ public final class ResumableFiles implements AutoCloseable {
         throw e;
       }
     } catch (IOException e) {
-      throw WriteFailure.at(folder.path(), e);
+      throw FileFailure.at(folder.path(), e);
     }
   }
 
@@ -231,7 +231,7 @@ public final class ResumableFiles implements AutoCloseable {
   }
 
   private UncheckedIOException failure(IOException cause) {
-    return WriteFailure.at(folder.path(), cause, GO_ON);
+    return FileFailure.at(folder.path(), cause, GO_ON);
   }
 
   private Path part(String name) {

@@ -9,11 +9,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** Says of a file that cannot be read or written what happened, in words. */
-public final class WriteFailure {
+/** Says in words what happened to a file that cannot be read or written. */
+public final class FileFailure {
   private static final String OTHER_FOLDER = "name another folder";
 
-  private WriteFailure() {}
+  private FileFailure() {}
 
   /**
    * A failure to write, under the name that the user knows.
