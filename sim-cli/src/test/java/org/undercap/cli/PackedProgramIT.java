@@ -114,4 +114,19 @@ class PackedProgramIT {
     assertEquals("umlaut.yaml: good: H\u00fcgel, 2 plans, 2026-08-08 to 2027-01-05\n", run.out());
     assertEquals(0, run.exitCode(), run.err());
   }
+
+  @Test
+  void machineOfAnotherTongueOrAlmostNoneChangesNothing() throws Exception {
+    String words = "sh -c 'undercap methods && undercap help compare'";
+    String usual = program.shell(words).out();
+    assertTrue(usual.contains("\u00a0%"), "a letter that not every machine has");
+    for (String machine :
+        List.of(
+            "LC_ALL=C TZ=Asia/Kathmandu TERM=dumb NO_COLOR=1 COLUMNS=20",
+            "UNDERCAP_JAVA_OPTIONS='-Duser.language=tr -Duser.country=TR'",
+            "UNDERCAP_JAVA_OPTIONS='-Duser.language=th -Duser.extensions=u-ca-buddhist-nu-thai'",
+            "env -u HOME -u LANG -u TERM")) {
+      assertEquals(usual, program.shell(machine + " " + words).out(), machine);
+    }
+  }
 }
