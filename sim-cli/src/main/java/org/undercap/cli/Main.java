@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -30,11 +31,13 @@ public final class Main {
    * @param args the words after {@code undercap}
    */
   public static void main(String[] args) {
+    Locale.setDefault(Locale.ROOT); // Help and errors of libraries are the same everywhere.
     WatchedStream results = new WatchedStream(new FileOutputStream(FileDescriptor.out));
     PrintWriter out = utf8(results);
     PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
     boolean colour = wantsColour(Terminal.onStandardOutput(), System.getenv(), args);
-    int exitCode = commandLine(out, err, colour, args).execute(args);
+    FailureReport report = new FailureReport(Path.of(""));
+    int exitCode = commandLine(out, err, colour, report, args).execute(args);
     out.flush();
     int finalCode = results.failure().map(why -> notPrinted(exitCode, why, err)).orElse(exitCode);
     err.flush();
@@ -65,16 +68,19 @@ public final class Main {
    * @param out takes results and help
    * @param err takes errors, warnings and progress; never coloured
    * @param colour whether help on {@code out} is coloured
+   * @param report takes what was not foreseen
    * @param args the words after {@code undercap}, for which it is built; none for all commands
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean colour, String... args) {
+  static CommandLine commandLine(
+      PrintWriter out, PrintWriter err, boolean colour, FailureReport report, String... args) {
     RootCommand root = new RootCommand();
-    ErrorHandler errors = new ErrorHandler(root);
+    ErrorHandler errors = new ErrorHandler(root, report);
     CommandLine line = new CommandLine(root);
     RootCommand.addCommands(line, args);
     return line.setOut(out)
         .setErr(err)
         .setColorScheme(Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
+        .setExecutionStrategy(errors::execute)
         .setParameterExceptionHandler(errors)
         .setExecutionExceptionHandler(errors);
   }

@@ -2,17 +2,19 @@ package org.undercap.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /** What one call of the program gives: exit code, standard output, standard error. */
 public record CliRun(int exitCode, String out, String err) {
+  static final FailureReport REPORT = new FailureReport(Path.of("target"));
 
   /** Runs the program with the words after its name. */
   public static CliRun of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int exitCode =
-        Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), false)
+        Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), false, REPORT)
             .execute(args);
     return new CliRun(exitCode, out.toString(), err.toString());
   }

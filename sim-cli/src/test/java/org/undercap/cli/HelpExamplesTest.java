@@ -49,6 +49,6 @@ class HelpExamplesTest {
 
   private static CommandLine program() {
     PrintWriter nowhere = new PrintWriter(new StringWriter());
-    return Main.commandLine(nowhere, nowhere, false);
+    return Main.commandLine(nowhere, nowhere, false, CliRun.REPORT);
   }
 }

@@ -11,10 +11,14 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercap.cli.chart.ChartsUnavailableException;
@@ -25,6 +29,8 @@ import picocli.CommandLine.Command;
 
 class MainTest {
   private static final String ESCAPE = "\u001b";
+
+  @TempDir private Path folder;
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
@@ -97,14 +103,74 @@ class MainTest {
   }
 
   @Test
-  void unexpectedErrorTakesOneLineAndSaysHowToReportIt() {
-    assertEquals(1, runFailing(new IllegalStateException("bees below zero")));
+  void unexpectedErrorTakesOneLineAndLeavesItsDetailsInAFile() throws IOException {
+    assertEquals(1, runFailing(new IllegalStateException("bees\nbelow zero")));
     assertEquals("", out.toString());
-    assertTrue(
-        err.toString()
-            .startsWith("unexpected error: java.lang.IllegalStateException: bees below zero\n"));
-    assertTrue(err.toString().contains("--debug"));
-    assertFalse(err.toString().contains("\tat "), err::toString);
+    Path report = folder.resolve("undercap-failure.txt");
+    assertEquals(
+        "unexpected error: java.lang.IllegalStateException: bees below zero; this is a fault of the"
+            + " program, please report it with the file "
+            + report
+            + "\n",
+        err.toString());
+    String text = Files.readString(report);
+    assertTrue(text.startsWith("undercap "), text);
+    assertTrue(text.contains("\ncommand: fail\nJava "), text);
+    assertTrue(text.contains("\tat org.undercap.cli.MainTest"), text);
+  }
+
+  @Test
+  void laterFailureReplacesTheReport() throws IOException {
+    runFailing(new IllegalStateException("first"));
+    runFailing(new IllegalStateException("second"));
+    String text = Files.readString(folder.resolve("undercap-failure.txt"));
+    assertTrue(text.contains("second") && !text.contains("first"), text);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(1, files.count());
+    }
+  }
+
+  @Test
+  void reportThatCannotBeWrittenIsNoFailureOfItsOwn() throws IOException {
+    Files.createDirectory(folder.resolve("undercap-failure.txt"));
+    assertEquals(1, runFailing(new IllegalStateException("bees below zero")));
+    assertEquals(
+        "unexpected error: java.lang.IllegalStateException: bees below zero; this is a fault of the"
+            + " program, please report it with what the same command prints with --debug\n",
+        err.toString());
+  }
+
+  @Test
+  void lackOfMemoryIsToldWithWhatToDo() {
+    String expected =
+        "not enough memory; give the program more, as in UNDERCAP_JAVA_OPTIONS=-Xmx2g, or ask for"
+            + " less at once\n";
+    assertEquals(1, runFailing(new OutOfMemoryError("Java heap space")));
+    assertEquals(expected, err.toString());
+    err.getBuffer().setLength(0);
+    assertEquals(1, runFailing(new IllegalStateException(new OutOfMemoryError("in a thread"))));
+    assertEquals(expected, err.toString());
+  }
+
+  @Test
+  void errorOfJavaIsNoStackTraceEither() {
+    assertEquals(1, runFailing(new StackOverflowError()));
+    assertTrue(err.toString().startsWith("unexpected error: java.lang.StackOverflowError; this"));
+    assertEquals(1, err.toString().lines().count());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"a\nb.yaml", "a\tb", "\u001b[31mred", "a\u202eb", "a\u2028b", "\u0000", "a\rb"})
+  void wordThatWouldGarbleAMessageIsRefusedInTwoLines(String word) {
+    assertEquals(2, run("check", word));
+    assertEquals("", out.toString());
+    assertEquals(2, err.toString().lines().count(), err::toString);
+    assertTrue(err.toString().contains("?"), err::toString);
+    assertFalse(err.toString().contains(ESCAPE), err::toString);
+    err.getBuffer().setLength(0);
+    assertEquals(2, run("--unknown" + word));
+    assertFalse(err.toString().contains(ESCAPE) || err.toString().contains("\u202e"));
   }
 
   @Test
@@ -194,7 +260,7 @@ class MainTest {
     return commandLine(false).execute(args);
   }
 
-  private int runFailing(RuntimeException error, String... options) {
+  private int runFailing(Throwable error, String... options) {
     CommandLine commandLine = commandLine(false);
     commandLine.addSubcommand("fail", new FailingCommand(error));
     // The sub-command is given its handlers again because it came after they were set.
@@ -211,21 +277,25 @@ class MainTest {
   }
 
   private CommandLine commandLine(boolean colour) {
-    return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), colour);
+    return Main.commandLine(
+        new PrintWriter(out, true), new PrintWriter(err, true), colour, new FailureReport(folder));
   }
 
   /** A command that does nothing but fail. */
   @Command
   private static final class FailingCommand implements Callable<Integer> {
-    private final RuntimeException error;
+    private final Throwable error;
 
-    FailingCommand(RuntimeException error) {
+    FailingCommand(Throwable error) {
       this.error = error;
     }
 
     @Override
     public Integer call() {
-      throw error;
+      if (error instanceof Error fatal) {
+        throw fatal;
+      }
+      throw (RuntimeException) error;
     }
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -32,6 +34,20 @@ class NoticesIT {
   @Test
   void namesTheLibrariesThatAreHandedOutAndNoOther() throws IOException {
     assertEquals(libraries(), namedLibraries());
+  }
+
+  @Test
+  void listOfPartsForProgramsNamesTheSameLibraries() throws IOException {
+    JsonNode parts =
+        JsonMapper.builder().build().readTree(Path.of("target", "undercap.cdx.json").toFile());
+    assertEquals("CycloneDX", parts.path("bomFormat").asText());
+    Set<String> named = new TreeSet<>();
+    for (JsonNode part : parts.path("components")) {
+      named.add(part.path("name").asText());
+      assertTrue(part.path("hashes").size() > 0, part::toString);
+    }
+    named.remove("sim-core");
+    assertEquals(libraries(), named);
   }
 
   @Test

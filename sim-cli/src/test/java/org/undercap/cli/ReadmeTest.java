@@ -80,7 +80,10 @@ class ReadmeTest {
   void commandsAndOptionsThatItNamesExist() throws IOException {
     CommandLine program =
         Main.commandLine(
-            new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), false);
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(new StringWriter()),
+            false,
+            CliRun.REPORT);
     Set<String> options = new HashSet<>();
     for (CommandLine command : program.getSubcommands().values()) {
       for (OptionSpec option : command.getCommandSpec().options()) {

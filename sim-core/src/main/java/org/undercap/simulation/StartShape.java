@@ -80,7 +80,6 @@ public final class StartShape {
    * @return these shapes, or new ones
    * @throws IllegalArgumentException if the day is out of range
    */
-  @SuppressWarnings("ReferenceEquality") // to compare all values would cost what is to be saved
   public StartShape on(Climate otherClimate, int otherDay, ParameterSet otherBase) {
     boolean same = climate.equals(otherClimate) && seasonDay == otherDay && base.equals(otherBase);
     return same ? this : new StartShape(otherClimate, otherDay, otherBase);

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -103,25 +104,25 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (file.getFileName() == null || Files.exists(file)) {
-      throw new UsageException(file + " exists already; name another file");
+    String name = String.valueOf(file.getFileName());
+    if (name.isBlank() || file.getFileName() == null) {
+      throw new UsageException("the file to write needs a name, as in my-colony.yaml");
     }
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new UsageException(file + ": exists already; name another file");
+    }
+    OutputFolder folder = OutputFolder.of(file, IfExists.ERROR);
+    folder.prepare(List.of(name)).close(); // Before ten questions are asked.
     String facts = NewScenario.facts(answers());
     String text = facts + NewScenario.plans(scenario(facts));
     scenario(text);
-    write(text);
     PrintWriter err = spec.commandLine().getErr();
+    try (OutputFiles files = folder.prepare(List.of(name))) {
+      files.text(name, writer -> writer.write(text));
+      files.publish(err);
+    }
     err.println("next: change the plans in it, then: undercap compare " + file);
     return ExitCodes.DONE;
-  }
-
-  private void write(String text) {
-    Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
-    String name = String.valueOf(file.getFileName());
-    try (OutputFiles files = new OutputFolder(folder, IfExists.ERROR).prepare(List.of(name))) {
-      files.text(name, writer -> writer.write(text));
-      files.publish(spec.commandLine().getErr());
-    }
   }
 
   private Scenario scenario(String text) throws IOException {

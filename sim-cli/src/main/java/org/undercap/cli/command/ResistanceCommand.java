@@ -133,7 +133,7 @@ final class ResistanceCommand implements Callable<Integer> {
       chosen.put(String.join(", ", plans.stream().map(Plan::name).toList()), plans);
     }
     if (chosen.isEmpty()) {
-      throw new UsageException("the scenario has no plan with a treatment");
+      throw new UsageException("the scenario has no plan with a treatment; add one under plans");
     }
     return chosen;
   }

@@ -176,12 +176,11 @@ final class SimulateCommand implements Callable<Integer> {
       return Optional.empty();
     }
     String name = String.valueOf(file.getFileName());
-    Path parent = file.toAbsolutePath().getParent();
-    if (name.isBlank() || parent == null) {
+    if (name.isBlank() || file.getFileName() == null) {
       throw new UsageException(option + " needs the name of a file");
     }
     OutputFolder folder =
-        new OutputFolder(parent, output.ifExists().orElse(IfExists.ERROR))
+        OutputFolder.of(file, output.ifExists().orElse(IfExists.ERROR))
             .with(
                 name + "." + OutputFolder.MANIFEST,
                 CommandWords.manifest(spec, scenario, option, name));

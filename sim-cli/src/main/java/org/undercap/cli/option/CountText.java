@@ -34,7 +34,12 @@ public record CountText(Tally tally, boolean board) {
     }
     int mites = within(form.group(1), 0, "mites");
     boolean board = form.group(2) == null;
-    return new CountText(new Tally(mites, board ? 1 : within(form.group(2), 1, "bees")), board);
+    int bees = board ? 1 : within(form.group(2), 1, "bees");
+    if (!board && mites > bees) {
+      throw new IllegalArgumentException(
+          "'" + text + "' has more mites than bees; are the two swapped? Write mites/bees");
+    }
+    return new CountText(new Tally(mites, bees), board);
   }
 
   static int within(String digits, int least, String what) {

@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.Optional;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFolder;
+import org.undercap.cli.output.UsageException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -33,8 +34,10 @@ public final class FolderOptions {
    * The folder to write to, if files are wanted.
    *
    * @return the folder
+   * @throws UsageException if its name is blank
    */
   public Optional<OutputFolder> folder() {
+    refuseBlank();
     return Optional.ofNullable(folder)
         .map(path -> new OutputFolder(path, ifExists == null ? IfExists.ERROR : ifExists));
   }
@@ -45,10 +48,18 @@ public final class FolderOptions {
    *
    * @param usual the folder unless the user names one
    * @return the folder
+   * @throws UsageException if its name is blank
    */
   public OutputFolder folderOr(Path usual) {
+    refuseBlank();
     IfExists unsaid = folder == null ? IfExists.OVERWRITE : IfExists.ERROR;
     return new OutputFolder(folder == null ? usual : folder, ifExists == null ? unsaid : ifExists);
+  }
+
+  private void refuseBlank() {
+    if (folder != null && folder.toString().isBlank()) {
+      throw new UsageException("--out needs the name of a folder; --out=. is the one you are in");
+    }
   }
 
   /**

@@ -8,7 +8,6 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -39,6 +38,8 @@ public final class OutputFiles implements AutoCloseable {
   private final Set<String> kept;
   private final List<Path> madeFolders;
   private final Map<String, Path> written = new ConcurrentHashMap<>();
+  private final Thread whenStopped = new Thread(this::stop, "undercap-stop");
+  private boolean stopped;
 
   /** Takes over the folders that were made, the innermost first, to remove them on failure. */
   OutputFiles(OutputFolder folder, List<String> names, Set<String> kept, List<Path> madeFolders) {
@@ -46,6 +47,7 @@ public final class OutputFiles implements AutoCloseable {
     this.names = List.copyOf(names);
     this.kept = Set.copyOf(kept);
     this.madeFolders = List.copyOf(madeFolders);
+    Runtime.getRuntime().addShutdownHook(whenStopped);
   }
 
   /**
@@ -89,28 +91,37 @@ public final class OutputFiles implements AutoCloseable {
     if (!wants(name)) {
       return;
     }
-    Path hidden = hidden(name);
-    written.put(name, hidden);
-    try (OutputStream stream =
-        new BufferedOutputStream(
-            Files.newOutputStream(
-                hidden, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING))) {
+    try (OutputStream stream = new BufferedOutputStream(open(name))) {
       content.writeTo(stream);
     } catch (IOException e) {
-      throw failure(name, e);
+      throw FileFailure.at(folder.path().resolve(name), e);
     } catch (UncheckedIOException e) {
-      throw failure(name, e.getCause());
+      throw FileFailure.at(folder.path().resolve(name), e.getCause());
     }
   }
 
+  private synchronized OutputStream open(String name) throws IOException {
+    if (stopped) {
+      return OutputStream.nullOutputStream();
+    }
+    Path hidden = hidden(name);
+    written.put(name, hidden);
+    return Files.newOutputStream(
+        hidden, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING);
+  }
+
   /**
-   * Gives the files their names and lists them.
+   * Gives the files their names and lists them. A program that is told to stop meanwhile ends after
+   * the last of them.
    *
    * @param err takes one line for each file
    * @throws UncheckedIOException if a file cannot be renamed
    * @throws IllegalStateException if a file that was prepared was not written
    */
-  public void publish(PrintWriter err) {
+  public synchronized void publish(PrintWriter err) {
+    if (stopped) {
+      return;
+    }
     folder
         .listing()
         .filter(manifest -> wants(manifest.name()))
@@ -151,6 +162,21 @@ public final class OutputFiles implements AutoCloseable {
   /** Removes what was written but not published, and the folders that were made for it. */
   @Override
   public void close() {
+    clear();
+    try {
+      Runtime.getRuntime().removeShutdownHook(whenStopped);
+    } catch (IllegalStateException e) {
+      return; // The program is being stopped; the files are gone in any case.
+    }
+  }
+
+  /** The program was told to stop: what is still written goes nowhere. */
+  private synchronized void stop() {
+    stopped = true;
+    clear();
+  }
+
+  private synchronized void clear() {
     List<Path> leftovers = new ArrayList<>(written.values());
     leftovers.addAll(madeFolders);
     for (Path leftover : leftovers) {
@@ -188,24 +214,12 @@ public final class OutputFiles implements AutoCloseable {
       return true;
     } catch (IOException e) {
       written.put(file.getFileName().toString(), hidden);
-      throw new UncheckedIOException(e);
+      throw FileFailure.at(file, e);
     }
   }
 
   private Path hidden(String name) {
     return folder.path().resolve("." + name + "." + ProcessHandle.current().pid() + ".part");
-  }
-
-  /** The failure under the name that the user knows. */
-  private UncheckedIOException failure(String name, IOException cause) {
-    String reason =
-        cause instanceof FileSystemException system && system.getReason() != null
-            ? system.getReason()
-            : cause.getMessage();
-    IOException named =
-        new FileSystemException(folder.path().resolve(name).toString(), null, reason);
-    named.initCause(cause);
-    return new UncheckedIOException(named);
   }
 
   /**

@@ -61,6 +61,18 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listi
   }
 
   /**
+   * The folder of a single file, without manifest.
+   *
+   * @param file the file, as the user wrote it
+   * @param ifExists what to do if it exists already
+   * @return the folder
+   */
+  public static OutputFolder of(Path file, IfExists ifExists) {
+    Path parent = file.getParent();
+    return new OutputFolder(parent == null ? Path.of("") : parent, ifExists);
+  }
+
+  /**
    * The same folder with a manifest of what is written to it.
    *
    * @param manifest writes it
@@ -131,6 +143,10 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listi
     if (Files.exists(path) && !Files.isDirectory(path)) {
       throw new UsageException(path + ": is a file, not a folder; name another folder");
     }
+    if (Files.isSymbolicLink(path) && !Files.exists(path)) {
+      throw new UsageException(
+          path + ": is a link to a place that is not there; make that, or name another folder");
+    }
     Set<String> kept = checkExisting(names);
     try {
       List<Path> made = missingFolders();
@@ -139,7 +155,7 @@ public record OutputFolder(Path path, IfExists ifExists, Optional<Listing> listi
       files.checkWritable();
       return files;
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw FileFailure.at(path, e);
     }
   }
 

@@ -20,6 +20,7 @@ import java.util.List;
  */
 public final class ResumableFiles implements AutoCloseable {
   private static final long BETWEEN_COMMITS = 250_000_000L;
+  private static final String GO_ON = "what was done is kept; mend that and give the command again";
 
   private final OutputFolder folder;
   private final List<String> names;
@@ -67,7 +68,7 @@ public final class ResumableFiles implements AutoCloseable {
         throw e;
       }
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw FileFailure.at(folder.path(), e);
     }
   }
 
@@ -169,7 +170,7 @@ public final class ResumableFiles implements AutoCloseable {
         commit();
       }
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw failure(e);
     }
   }
 
@@ -212,7 +213,7 @@ public final class ResumableFiles implements AutoCloseable {
       }
       err.flush();
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw failure(e);
     }
   }
 
@@ -225,8 +226,12 @@ public final class ResumableFiles implements AutoCloseable {
     try {
       Files.deleteIfExists(journal.file());
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw failure(e);
     }
+  }
+
+  private UncheckedIOException failure(IOException cause) {
+    return FileFailure.at(folder.path(), cause, GO_ON);
   }
 
   private Path part(String name) {
@@ -242,7 +247,7 @@ public final class ResumableFiles implements AutoCloseable {
       }
       journal.close();
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw failure(e);
     }
   }
 }

@@ -1,13 +1,8 @@
 package org.undercap.cli.output;
 
-import com.github.freva.asciitable.AsciiTable;
-import com.github.freva.asciitable.Column;
-import com.github.freva.asciitable.HorizontalAlign;
-import com.github.freva.asciitable.OverflowBehaviour;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -23,13 +18,7 @@ public final class TextTable {
   /** Width that every terminal has (characters). */
   public static final int WIDTH = 80;
 
-  /** What the library leaves free left and right of a cell (characters). */
-  private static final int PADDING = 2;
-
-  /** Places in the library's list of border characters that draw the line below the header. */
-  private static final int RULE_FROM = 7;
-
-  private static final int RULE_TO = 11;
+  private static final String GAP = "  ";
 
   private final List<Heading> headings = new ArrayList<>();
   private final List<String[]> rows = new ArrayList<>();
@@ -44,7 +33,7 @@ public final class TextTable {
    * @return this table
    */
   public TextTable text(String header) {
-    return column(header, HorizontalAlign.LEFT, true);
+    return column(header, false, true);
   }
 
   /**
@@ -54,7 +43,7 @@ public final class TextTable {
    * @return this table
    */
   public TextTable name(String header) {
-    return column(header, HorizontalAlign.LEFT, false);
+    return column(header, false, false);
   }
 
   /**
@@ -64,7 +53,7 @@ public final class TextTable {
    * @return this table
    */
   public TextTable number(String header) {
-    return column(header, HorizontalAlign.RIGHT, false);
+    return column(header, true, false);
   }
 
   /**
@@ -74,7 +63,7 @@ public final class TextTable {
    * @return this table
    */
   public TextTable numbers(String header) {
-    return column(header, HorizontalAlign.RIGHT, true);
+    return column(header, true, true);
   }
 
   /**
@@ -100,30 +89,49 @@ public final class TextTable {
    */
   public String render() {
     int[] widths = widths();
-    Column[] columns = new Column[widths.length];
-    for (int i = 0; i < widths.length; i++) {
-      Heading heading = headings.get(i);
-      columns[i] =
-          new Column()
-              .header(heading.text)
-              .headerAlign(heading.align)
-              .dataAlign(heading.align)
-              .minWidth(widths[i] + PADDING)
-              .maxWidth(widths[i] + PADDING, OverflowBehaviour.NEWLINE);
-    }
-    return AsciiTable.builder()
-        .border(borders())
-        .lineSeparator("\n")
-        .data(columns, rows.toArray(String[][]::new))
-        .asString()
-        .lines()
-        .map(line -> (line.startsWith("-") ? line.substring(PADDING) : line.substring(1)))
-        .map(line -> Unbroken.release(line).stripTrailing() + "\n")
-        .collect(Collectors.joining());
+    StringBuilder table = new StringBuilder();
+    addRow(table, widths, headings.stream().map(Heading::text).toArray(String[]::new));
+    table.append("-".repeat(total(widths))).append('\n');
+    rows.forEach(row -> addRow(table, widths, row));
+    return table.toString();
   }
 
-  private TextTable column(String header, HorizontalAlign align, boolean wraps) {
-    headings.add(new Heading(header, align, wraps));
+  /** Adds as many lines as the cell needs that has the most. */
+  private void addRow(StringBuilder table, int[] widths, String[] cells) {
+    List<List<String>> wrapped = new ArrayList<>();
+    for (int i = 0; i < widths.length; i++) {
+      wrapped.add(wrap(cells[i], widths[i]));
+    }
+    int lines = wrapped.stream().mapToInt(List::size).max().orElse(0);
+    for (int line = 0; line < lines; line++) {
+      StringBuilder text = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        String part = line < wrapped.get(i).size() ? wrapped.get(i).get(line) : "";
+        String blanks = " ".repeat(widths[i] - part.length());
+        text.append(i == 0 ? "" : GAP);
+        text.append(headings.get(i).right ? blanks + part : part + blanks);
+      }
+      table.append(Unbroken.release(text.toString()).stripTrailing()).append('\n');
+    }
+  }
+
+  /** The lines of a cell, broken at blanks. */
+  private static List<String> wrap(String cell, int width) {
+    List<String> lines = new ArrayList<>();
+    for (String line : cell.split("\n", -1)) {
+      String rest = line;
+      while (rest.length() > width) {
+        int blank = rest.lastIndexOf(' ', width);
+        lines.add(rest.substring(0, blank));
+        rest = rest.substring(blank + 1);
+      }
+      lines.add(rest);
+    }
+    return lines;
+  }
+
+  private TextTable column(String header, boolean right, boolean wraps) {
+    headings.add(new Heading(header, right, wraps));
     return this;
   }
 
@@ -134,8 +142,7 @@ public final class TextTable {
     for (int i = 0; i < widths.length; i++) {
       least[i] = headings.get(i).wraps ? least[i] : widths[i];
     }
-    int gaps = PADDING * (widths.length - 1);
-    while (Arrays.stream(widths).sum() + gaps > WIDTH) {
+    while (total(widths) > WIDTH) {
       int widest = -1;
       for (int i = 0; i < widths.length; i++) {
         if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
@@ -165,12 +172,10 @@ public final class TextTable {
     return longest;
   }
 
-  private static Character[] borders() {
-    Character[] borders = AsciiTable.NO_BORDERS.clone();
-    Arrays.fill(borders, RULE_FROM, RULE_TO, null);
-    borders[RULE_FROM + 1] = '-';
-    return borders;
+  /** Width of the table (characters). */
+  private static int total(int[] widths) {
+    return Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1);
   }
 
-  private record Heading(String text, HorizontalAlign align, boolean wraps) {}
+  private record Heading(String text, boolean right, boolean wraps) {}
 }

@@ -110,8 +110,8 @@ public final class AnswerFiles {
     try (OutputFiles files = folder.prepare(names())) {
       List<Runnable> work =
           List.of(
+              meanwhile, // First, since a machine that cannot draw stops the rest.
               () -> charts.write(files),
-              meanwhile,
               () -> files.text(PAGE, out -> out.write(page(report))),
               () -> files.text(CURVES, out -> DailyCsv.curves(out, comparison)),
               () -> files.text(JSON, out -> AnswerJson.write(out, answer)),

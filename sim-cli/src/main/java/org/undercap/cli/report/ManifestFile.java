@@ -4,13 +4,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.undercap.cli.output.FileFailure;
 import org.undercap.cli.output.InvalidFileException;
 
 /** A manifest that was written by {@link Manifest}, as far as it is needed to make files again. */
@@ -38,7 +38,6 @@ public record ManifestFile(
    * @param file the manifest
    * @return what it says
    * @throws InvalidFileException if it is none, or of an older form without a command
-   * @throws UncheckedIOException if it cannot be read
    */
   public static ManifestFile read(Path file) {
     JsonNode root;
@@ -47,7 +46,7 @@ public record ManifestFile(
     } catch (JsonProcessingException e) {
       throw invalid(file, "is no JSON document");
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw invalid(file, FileFailure.reason(e));
     }
     if (!root.path("schema").asText().equals("undercap-" + Manifest.SCHEMA)) {
       throw invalid(file, "is no manifest");

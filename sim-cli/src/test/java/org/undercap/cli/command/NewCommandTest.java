@@ -31,7 +31,8 @@ class NewCommandTest {
     assertEquals(0, CliRun.of("check", file.toString()).exitCode());
     CliRun again = CliRun.of("new", "--defaults", file.toString());
     assertEquals(2, again.exitCode());
-    assertTrue(again.err().contains("exists already"), again.err());
+    assertEquals(
+        file + ": exists already; name another file\nTry 'undercap new --help'.\n", again.err());
   }
 
   @Test

@@ -152,6 +152,6 @@ class RerunCommandTest {
     CliRun run = rerun(bad.getFileName().toString());
     assertEquals(3, run.exitCode());
     assertTrue(run.err().contains("'../x'"), run.err());
-    assertEquals(1, rerun("none.json").exitCode());
+    assertEquals(3, rerun("none.json").exitCode());
   }
 }

@@ -68,7 +68,8 @@ class OutputFolderTest {
                         throw new IOException("No space left on device");
                       }));
       assertEquals(
-          temp.resolve("a.csv") + ": No space left on device", error.getCause().getMessage());
+          temp.resolve("a.csv") + ": no space left on device; make room or name another folder",
+          error.getCause().getMessage());
     }
     assertEquals(List.of(), names(temp));
   }
@@ -159,7 +160,8 @@ class OutputFolderTest {
     OutputFolder folder = folder(locked, IfExists.ERROR);
     UncheckedIOException error =
         assertThrows(UncheckedIOException.class, () -> folder.prepare(List.of("a")));
-    assertTrue(error.getMessage().contains("AccessDenied"), error::getMessage);
+    assertTrue(
+        error.getMessage().contains("permission denied; name another folder"), error::getMessage);
   }
 
   @ParameterizedTest
