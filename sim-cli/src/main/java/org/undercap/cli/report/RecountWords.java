@@ -20,8 +20,8 @@ final class RecountWords {
   private static final double OPENING = 8;
 
   private static final String COLD =
-      ". It is usually too cold to open a hive then: wait for a mild day, or leave a board under the"
-          + " combs for a week and let \"undercap estimate\" read what falls";
+      ". Most days are too cold then to open a hive: wait for a mild one, or count a week's fall on a"
+          + " board (\"undercap estimate\" reads it)";
 
   private RecountWords() {}
 
@@ -35,8 +35,9 @@ final class RecountWords {
    */
   static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
+    String again = stillTooMany(expected, limit, next);
     String tells =
-        followup.noticed() >= TELLS
+        followup.noticed() >= TELLS || !again.isEmpty()
             ? ""
             : ". One wash alone finds out only about "
                 + Figures.inHundred(followup.noticed())
@@ -54,7 +55,7 @@ final class RecountWords {
         + " or more: it failed, or many mites came in"
         + tells
         + (usual < OPENING ? COLD : "")
-        + stillTooMany(expected, limit, next);
+        + again;
   }
 
   /** A treatment that works may still leave more than the keeper wants. */
