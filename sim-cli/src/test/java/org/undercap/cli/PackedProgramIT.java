@@ -34,6 +34,7 @@ class PackedProgramIT {
     copyAll(Path.of("target", "lib"), "sim-cli/target/lib");
     copyAll(Path.of("..", "scenarios"), "scenarios");
     copy(Path.of("undercap"), "sim-cli/undercap");
+    copyAll(Path.of("src", "main", "dist", "lib"), "sim-cli/src/main/dist/lib");
     assertTrue(project.resolve("sim-cli/undercap").toFile().setExecutable(true));
     Files.createDirectories(project.resolve("bin"));
     Files.createSymbolicLink(project.resolve("bin/undercap"), Path.of("..", "sim-cli", "undercap"));

@@ -41,12 +41,15 @@ public final class Completion {
     CommandSpec command = line.getCommandSpec();
     String start = "complete -c " + command.root().name() + " -n " + quote(condition(line));
     for (CommandLine sub : HelpWords.shownBelow(line)) {
-      String about = HelpWords.summary(sub.getCommandSpec().usageMessage().description());
+      String about = HelpWords.summary(HelpWords.about(sub.getCommandSpec().usageMessage()));
       script.append("%s -f -a %s -d %s\n".formatted(start, sub.getCommandName(), quote(about)));
     }
     for (OptionSpec option : HelpWords.options(command)) {
       script.append(start).append(names(option)).append(values(option));
-      script.append(" -d ").append(quote(HelpWords.summary(option.description()))).append('\n');
+      script
+          .append(" -d ")
+          .append(quote(HelpWords.summary(HelpWords.lines(option.description()))))
+          .append('\n');
     }
     for (PositionalParamSpec parameter : command.positionalParameters()) {
       List<String> choices = HelpWords.choices(parameter);

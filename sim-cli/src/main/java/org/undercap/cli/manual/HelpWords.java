@@ -13,6 +13,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What the help says of commands and options, as plain text without marks and colours. */
 final class HelpWords {
@@ -62,12 +63,24 @@ final class HelpWords {
   }
 
   /**
+   * Returns what a command does.
+   *
+   * @param usage what the help says of it
+   */
+  static List<String> about(UsageMessageSpec usage) {
+    return Stream.of(usage.header(), usage.description())
+        .flatMap(text -> lines(text).stream())
+        .filter(text -> !text.isBlank())
+        .toList();
+  }
+
+  /**
    * Returns the beginning of what the help says, up to the first stop or bracket.
    *
-   * @param lines the lines, with picocli's marks
+   * @param lines what the help says
    */
-  static String summary(String... lines) {
-    String first = lines(lines).stream().findFirst().orElse("");
+  static String summary(List<String> lines) {
+    String first = lines.stream().findFirst().orElse("");
     return first.replaceFirst("( \\(|[.:;]( |$)).*", "");
   }
 

@@ -53,11 +53,11 @@ public final class ManPage {
     page.append(".nh\n.ad l\n");
     section("NAME");
     page.append(escape(name(line))).append(" \\- ");
-    page.append(escape(HelpWords.summary(usage.description()))).append('\n');
+    page.append(escape(HelpWords.summary(HelpWords.about(usage)))).append('\n');
     section("SYNOPSIS");
     verbatim(help.synopsis(0).lines().toList());
     section("DESCRIPTION");
-    paragraphs(HelpWords.lines(usage.description()));
+    paragraphs(HelpWords.about(usage));
     parameters(command.positionalParameters());
     options(HelpWords.options(command));
     commands();
@@ -99,13 +99,10 @@ public final class ManPage {
     Collection<CommandLine> below = HelpWords.shownBelow(line);
     if (!below.isEmpty()) {
       section("COMMANDS");
-      below.forEach(
-          sub ->
-              entry(
-                  sub.getCommandName(),
-                  HelpWords.lines(sub.getCommandSpec().usageMessage().description()).stream()
-                      .limit(1)
-                      .toList()));
+      for (CommandLine sub : below) {
+        List<String> about = HelpWords.about(sub.getCommandSpec().usageMessage());
+        entry(sub.getCommandName(), about.stream().limit(1).toList());
+      }
     }
   }
 
