@@ -53,18 +53,18 @@ class MainTest {
 
   @Test
   void helpOfOneCommandIsTheSameInBothForms() {
-    assertEquals(0, run("help", "generate-completion"));
+    assertEquals(0, run("help", "completion"));
     String first = out.toString();
     out.getBuffer().setLength(0);
-    assertEquals(0, run("generate-completion", "--help"));
+    assertEquals(0, run("completion", "--help"));
     assertEquals(first, out.toString());
-    assertTrue(first.contains("Usage: undercap generate-completion"), first);
+    assertTrue(first.contains("Usage: undercap completion"), first);
     assertTrue(first.contains("Exit codes:"), first);
   }
 
   @Test
   void completionScriptNamesTheProgram() {
-    assertEquals(0, run("generate-completion"));
+    assertEquals(0, run("completion", "bash"));
     assertTrue(out.toString().contains("complete -F _complete_undercap"), out::toString);
   }
 

@@ -29,6 +29,7 @@ record PackedProgram(Path folder) {
     copyAll(Path.of("target", "lib"), "sim-cli/target/lib");
     copyAll(Path.of("..", "scenarios"), "scenarios");
     copy(Path.of("undercap"), "sim-cli/undercap");
+    copyAll(Path.of("src", "main", "dist", "lib"), "sim-cli/src/main/dist/lib");
     assertTrue(folder.resolve("sim-cli/undercap").toFile().setExecutable(true));
     Files.createDirectories(folder.resolve("bin"));
     Files.createSymbolicLink(folder.resolve("bin/undercap"), Path.of("..", "sim-cli", "undercap"));

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.Terminal;
-import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -46,7 +45,7 @@ public final class RootCommand implements Callable<Integer> {
 
   private static final Set<String> VERSION = Set.of("-V", "--version");
 
-  private static final Set<String> NEED_ALL = Set.of("help", "generate-completion");
+  private static final Set<String> NEED_ALL = Set.of("help", "completion");
 
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 
@@ -80,7 +79,7 @@ public final class RootCommand implements Callable<Integer> {
     COMMANDS.put("rerun", RerunCommand.class);
     COMMANDS.put("cite", CiteCommand.class);
     COMMANDS.put("help", HelpCommand.class);
-    COMMANDS.put("generate-completion", GenerateCompletion.class);
+    COMMANDS.put("completion", CompletionCommand.class);
   }
 
   @Spec private CommandSpec spec;
