@@ -10,7 +10,6 @@ import org.undercap.cli.output.Terminal;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
@@ -140,6 +139,15 @@ public final class RootCommand implements Callable<Integer> {
             line.addSubcommand(command);
           }
         });
+    line.getCommandSpec()
+        .usageMessage()
+        .footer(
+            "%nPages on scenario files, units, counts, treatments and more: undercap help topics");
+  }
+
+  /** The names of all commands. */
+  static Set<String> names() {
+    return COMMANDS.keySet();
   }
 
   /**
