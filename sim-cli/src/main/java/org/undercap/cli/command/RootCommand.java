@@ -76,6 +76,7 @@ public final class RootCommand implements Callable<Integer> {
     COMMANDS.put("sources", SourcesCommand.class);
     COMMANDS.put("schema", SchemaCommand.class);
     COMMANDS.put("columns", ColumnsCommand.class);
+    COMMANDS.put("gallery", GalleryCommand.class);
     COMMANDS.put("rerun", RerunCommand.class);
     COMMANDS.put("cite", CiteCommand.class);
     COMMANDS.put("help", HelpCommand.class);
