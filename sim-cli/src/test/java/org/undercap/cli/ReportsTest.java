@@ -42,6 +42,7 @@ class ReportsTest {
     TreeSet<String> left = new TreeSet<>(shipped.keySet());
     left.removeAll(written.keySet());
     left.removeIf(name -> name.startsWith("lessons-")); // held to date by LessonReportsTest
+    left.remove("index.html"); // see GalleryTest
     left.remove("published-checks.md"); // made and held to date by the command evidence
     left.remove("model-description.md"); // by the command describe
     left.removeIf(name -> name.startsWith("plot-7/")); // see Plot7ReportTest

@@ -6,6 +6,7 @@ import org.undercap.internal.CsvResource;
 import org.undercap.internal.CsvRow;
 import org.undercap.internal.Nearest;
 import org.undercap.source.Bibliography;
+import org.undercap.treatment.Method;
 
 /**
  * What may lie behind a poor result of a treatment, from {@code failure-causes.csv}.
@@ -56,6 +57,21 @@ public record FailureCause(
    */
   public FailureCause {
     sourceKeys = List.copyOf(sourceKeys);
+  }
+
+  /**
+   * Whether it may lie behind a poor result of a method. Cold matters to what evaporates;
+   * resistance is known of synthetic substances only.
+   *
+   * @param method the method
+   * @return true if so
+   */
+  public boolean concerns(Method method) {
+    return switch (change) {
+      case WARMER -> method.profile().evaporates();
+      case RESISTANCE -> !method.organic();
+      case NONE, ARRIVALS, DOSE -> true;
+    };
   }
 
   /**

@@ -46,7 +46,7 @@ public final class PoorResult {
     }
     List<Outcome> outcomes = new ArrayList<>();
     for (FailureCause cause : FailureCause.all()) {
-      if (matters(cause, colony)) {
+      if (applications(colony).stream().anyMatch(a -> cause.concerns(a.method()))) {
         outcomes.add(outcome(cause, under(cause, colony), before, after, seed));
       }
     }
@@ -63,15 +63,6 @@ public final class PoorResult {
         .filter(PlanStep.Application.class::isInstance)
         .map(PlanStep.Application.class::cast)
         .toList();
-  }
-
-  /** Cold matters to what evaporates; resistance is known of synthetic substances only. */
-  private static boolean matters(FailureCause cause, CountedColony colony) {
-    return switch (cause.change()) {
-      case WARMER -> applications(colony).stream().anyMatch(a -> a.method().profile().evaporates());
-      case RESISTANCE -> applications(colony).stream().anyMatch(a -> !a.method().organic());
-      default -> true;
-    };
   }
 
   private record Outcome(

@@ -2,6 +2,7 @@ package org.undercap.cli.command;
 
 import java.util.List;
 import org.undercap.cli.output.JsonOutput;
+import org.undercap.cli.report.MethodPages;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.Release;
 import org.undercap.treatment.Response;
@@ -33,8 +34,7 @@ final class MethodJson {
         .texts("sources", method.sourceKeys())
         .text("note", method.note())
         .object(
-            "cautions",
-            o -> MethodsCommand.cautions(method).forEach(c -> o.text(c.id(), c.text())));
+            "cautions", o -> MethodPages.cautions(method).forEach(c -> o.text(c.id(), c.text())));
   }
 
   private static void release(JsonOutput out, Release release) {

@@ -9,7 +9,6 @@ import org.undercap.cli.output.Progress;
 import org.undercap.cli.output.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
@@ -76,6 +75,7 @@ public final class RootCommand implements Callable<Integer> {
     COMMANDS.put("sources", SourcesCommand.class);
     COMMANDS.put("schema", SchemaCommand.class);
     COMMANDS.put("columns", ColumnsCommand.class);
+    COMMANDS.put("gallery", GalleryCommand.class);
     COMMANDS.put("rerun", RerunCommand.class);
     COMMANDS.put("cite", CiteCommand.class);
     COMMANDS.put("help", HelpCommand.class);
@@ -139,6 +139,15 @@ public final class RootCommand implements Callable<Integer> {
             line.addSubcommand(command);
           }
         });
+    line.getCommandSpec()
+        .usageMessage()
+        .footer(
+            "%nPages on scenario files, units, counts, treatments and more: undercap help topics");
+  }
+
+  /** The names of all commands. */
+  static Set<String> names() {
+    return COMMANDS.keySet();
   }
 
   /**
