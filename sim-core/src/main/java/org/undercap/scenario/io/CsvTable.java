@@ -118,7 +118,7 @@ final class CsvTable {
           1,
           "",
           "has " + fields.get().size() + " fields, the first line has " + header.size(),
-          "put \" around texts that hold a comma");
+          "put \" around texts that hold a comma; write 2.5, not 2,5");
       return Optional.empty();
     }
     Map<String, CsvField> byColumn = new TreeMap<>();

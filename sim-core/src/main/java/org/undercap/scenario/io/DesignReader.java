@@ -321,7 +321,7 @@ public final class DesignReader {
           place,
           "",
           "has " + fields.get().size() + " fields, the first line has " + header.size(),
-          "put \" around texts that hold a comma");
+          "put \" around texts that hold a comma; write 2.5, not 2,5");
       return Optional.empty();
     }
     return new DesignRow(place, header, fields.get(), scenarios, problems).read(number);
