@@ -72,6 +72,8 @@ public final class Nearest {
 
   private static boolean isNear(String typed, String word) {
     boolean part = typed.length() >= 3 && (word.startsWith(typed) || typed.startsWith(word));
-    return part || distance(typed, word) <= Math.max(1, word.length() / 3);
+    int most = Math.max(1, word.length() / 3);
+    return part
+        || (Math.abs(typed.length() - word.length()) <= most && distance(typed, word) <= most);
   }
 }

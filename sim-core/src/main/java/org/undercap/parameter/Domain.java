@@ -15,10 +15,12 @@ public enum Domain {
   POSITIVE_OR_INFINITE("a number > 0, or infinity"),
   /** A number from zero to one. */
   FRACTION("in [0, 1]"),
-  /** A whole number of at least zero. */
-  WHOLE("a whole number >= 0"),
-  /** A whole number of at least one. */
-  COUNT("a whole number >= 1");
+  /** A whole number from zero to ten thousand: days and the like, for which room is kept. */
+  WHOLE("a whole number in 0 to 10000"),
+  /** The same of at least one. */
+  COUNT("a whole number in 1 to 10000");
+
+  private static final double MOST = 10_000;
 
   private final String accepted;
 
@@ -54,6 +56,6 @@ public enum Domain {
   }
 
   private static boolean isWhole(double value) {
-    return Double.isFinite(value) && value == StrictMath.rint(value);
+    return value <= MOST && value == StrictMath.rint(value);
   }
 }

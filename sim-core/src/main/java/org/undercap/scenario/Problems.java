@@ -9,6 +9,7 @@ import java.util.Set;
 public final class Problems {
 
   private static final int LONG_HINT = 100;
+  private static final int MOST = 100;
 
   private final List<Problem> found = new ArrayList<>();
   private final Set<String> suspected = new HashSet<>();
@@ -25,7 +26,9 @@ public final class Problems {
    * @param hint what to try, or empty text
    */
   public void add(Place place, String field, String message, String hint) {
-    found.add(new Problem(place.file(), place.line(), place.column(), field, message, hint));
+    if (found.size() <= MOST) {
+      found.add(new Problem(place.file(), place.line(), place.column(), field, message, hint));
+    }
   }
 
   /**
@@ -46,6 +49,16 @@ public final class Problems {
    */
   public boolean isEmpty() {
     return found.isEmpty();
+  }
+
+  /**
+   * Whether there are so many problems that no more are taken, so that the rest of a file need not
+   * be looked at.
+   *
+   * @return true if there are more than a hundred
+   */
+  public boolean isFull() {
+    return found.size() > MOST;
   }
 
   /**
@@ -70,18 +83,27 @@ public final class Problems {
   }
 
   /**
-   * All problems in the order of the file, each once. A long hint is given only with the first
-   * problem that it helps with.
+   * All problems in the order of the file, each once; of more than a hundred the first that were
+   * found, and a last one that says so. A long hint is given only with the first problem that it
+   * helps with.
    *
    * @return an unmodifiable list
    */
   public List<Problem> all() {
     Set<String> given = new HashSet<>();
-    return found.stream()
+    List<Problem> all = new ArrayList<>();
+    found.stream()
+        .limit(MOST)
         .distinct()
         .sorted(Problem.ORDER)
         .map(problem -> isNews(problem, given) ? problem : problem.withoutHint())
-        .toList();
+        .forEach(all::add);
+    if (isFull()) {
+      String file = found.get(MOST).file();
+      all.add(
+          new Problem(file, 0, 0, "", "has many more problems", "mend these, then check again"));
+    }
+    return List.copyOf(all);
   }
 
   private static boolean isNews(Problem problem, Set<String> given) {

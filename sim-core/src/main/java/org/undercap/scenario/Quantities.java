@@ -27,6 +27,7 @@ public final class Quantities {
       DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
   private static final int SHOWN = 40;
+  private static final int LONGEST_NUMBER = 40;
 
   private static final UnitWords<Temperature> TEMPERATURES =
       UnitWords.<Temperature>named("15 C or 59 F")
@@ -59,6 +60,10 @@ public final class Quantities {
    * @throws BadValueException if the text is not one finite decimal number without a unit
    */
   public static double number(String text) throws BadValueException {
+    if (text.length() > LONGEST_NUMBER) {
+      throw new BadValueException(
+          quote(text) + " is longer than the " + LONGEST_NUMBER + " characters of a number", "");
+    }
     if (NUMBER.matcher(text).matches()) {
       double number = Double.parseDouble(text);
       if (Double.isFinite(number)) {

@@ -80,6 +80,7 @@ public final class StartShape {
    * @return these shapes, or new ones
    * @throws IllegalArgumentException if the day is out of range
    */
+  @SuppressWarnings("ReferenceEquality") // the same object is quicker to see than the same values
   public StartShape on(Climate otherClimate, int otherDay, ParameterSet otherBase) {
     boolean same = climate.equals(otherClimate) && seasonDay == otherDay && base.equals(otherBase);
     return same ? this : new StartShape(otherClimate, otherDay, otherBase);

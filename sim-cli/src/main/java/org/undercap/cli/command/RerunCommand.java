@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
     name = "rerun",
     description = {
       "Makes the files of a manifest again and says whether they are the same, byte for byte.",
-      "The files that were read are looked for in the folders given, the working folder and beside the manifest. Nothing of the results is changed."
+      "The files that were read are looked for in the folders given, the working folder and beside"
+          + " the manifest. Nothing of the results is changed."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -144,7 +145,7 @@ final class RerunCommand implements Callable<Integer> {
           word.startsWith(CommandWords.TRACE + "=") || word.startsWith(CommandWords.LEDGER + "=");
       single |= named;
       int value = word.indexOf('=') + 1;
-      all.add(named ? word.substring(0, value) + folder.resolve(word.substring(value)) : word);
+      all.add(named ? word.substring(0, value) + inside(folder, word.substring(value)) : word);
     }
     if (!single) {
       all.add("--out=" + folder);
@@ -167,6 +168,11 @@ final class RerunCommand implements Callable<Integer> {
     }
     differences.add("the command ended with code " + exitCode + ": " + messages);
     return false;
+  }
+
+  /** A file of that name in a folder, whatever folder its name leads to. */
+  private static Path inside(Path folder, String name) {
+    return folder.resolve(String.valueOf(Path.of(name).getFileName()));
   }
 
   private void compare(String name, String sha256, Path again) throws IOException {

@@ -69,7 +69,7 @@ public final class ClassCountsFile {
       add(1, "the first line does not name the columns", "write: " + HEADER);
       return;
     }
-    for (int i = 1; i < lines.size(); i++) {
+    for (int i = 1; i < lines.size() && !problems.isFull(); i++) {
       if (!lines.get(i).replace(",", "").isBlank()) {
         line(i + 1, List.of(lines.get(i).split(",", -1)).stream().map(String::strip).toList());
       }
@@ -112,7 +112,8 @@ public final class ClassCountsFile {
     if (field.matches("\\d{1,6}") && Integer.parseInt(field) >= least) {
       return Integer.parseInt(field);
     }
-    add(line, what + " '" + field + "' must be a whole number of at least " + least, "");
+    String message = what + " " + Quantities.quote(field) + " must be a whole number of at least ";
+    add(line, message + least, "");
     return least;
   }
 

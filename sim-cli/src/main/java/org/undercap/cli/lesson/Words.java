@@ -116,7 +116,7 @@ public final class Words {
   private static Map<String, String> read(
       String name, List<String> lines, Problems problems, Map<String, String> original) {
     Map<String, String> texts = new LinkedHashMap<>();
-    for (int i = 0; i < lines.size(); i++) {
+    for (int i = 0; i < lines.size() && !problems.isFull(); i++) {
       String line = lines.get(i).strip();
       if (line.isEmpty() || line.startsWith("#")) {
         continue;

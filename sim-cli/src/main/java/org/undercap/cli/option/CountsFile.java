@@ -9,6 +9,7 @@ import org.undercap.cli.output.InvalidFileException;
 import org.undercap.monitoring.Tally;
 import org.undercap.scenario.Place;
 import org.undercap.scenario.Problems;
+import org.undercap.scenario.Quantities;
 import org.undercap.scenario.io.FileText;
 
 /**
@@ -59,7 +60,7 @@ final class CountsFile {
       add(1, 1, "the first line does not name the columns", "write: " + HEADER);
       return;
     }
-    for (int i = 1; i < lines.size(); i++) {
+    for (int i = 1; i < lines.size() && !problems.isFull(); i++) {
       if (!lines.get(i).replace(",", "").isBlank()) {
         readLine(i + 1, lines.get(i));
       }
@@ -78,7 +79,7 @@ final class CountsFile {
     }
     boolean treated = fields.get(1).equalsIgnoreCase("treated");
     if (!treated && !fields.get(1).equalsIgnoreCase("untreated")) {
-      String message = "group '" + fields.get(1) + "' must be treated or untreated";
+      String message = "group " + Quantities.quote(fields.get(1)) + " must be treated or untreated";
       add(line, column(text, 1), message, "");
     }
     boolean counted = !fields.get(BEFORE).isEmpty() || !fields.get(BEFORE + 1).isEmpty();
@@ -108,7 +109,7 @@ final class CountsFile {
     String field = fields.get(at);
     String what = COLUMNS.get(at);
     if (!field.matches("\\d{1,9}")) {
-      String message = what + " '" + field + "' must be a whole number";
+      String message = what + " " + Quantities.quote(field) + " must be a whole number";
       add(line, column(text, at), message, "");
       return Optional.empty();
     }

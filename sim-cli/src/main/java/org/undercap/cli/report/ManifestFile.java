@@ -3,15 +3,17 @@ package org.undercap.cli.report;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.undercap.cli.output.FileFailure;
+import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.scenario.Problems;
+import org.undercap.scenario.Quantities;
+import org.undercap.scenario.io.FileText;
 
 /** A manifest that was written by {@link Manifest}, as far as it is needed to make files again. */
 public record ManifestFile(
@@ -19,6 +21,8 @@ public record ManifestFile(
     List<String> command,
     Map<String, String> inputs,
     Map<String, String> outputs) {
+
+  private static final int LARGEST_FILE = 10_000_000;
 
   /**
    * Copies the list.
@@ -40,13 +44,16 @@ public record ManifestFile(
    * @throws InvalidFileException if it is none, or of an older form without a command
    */
   public static ManifestFile read(Path file) {
+    Problems problems = new Problems();
+    String text = new FileText(file.toString(), LARGEST_FILE, problems).read(file).orElse("");
+    if (!problems.isEmpty()) {
+      throw new InvalidFileException(ScenarioOptions.problems(problems.all()));
+    }
     JsonNode root;
     try {
-      root = new ObjectMapper().readTree(Files.readAllBytes(file));
+      root = new ObjectMapper().readTree(text);
     } catch (JsonProcessingException e) {
       throw invalid(file, "is no JSON document");
-    } catch (IOException e) {
-      throw invalid(file, FileFailure.reason(e));
     }
     if (!root.path("schema").asText().equals("undercap-" + Manifest.SCHEMA)) {
       throw invalid(file, "is no manifest");
@@ -55,6 +62,12 @@ public record ManifestFile(
     root.path("command").forEach(word -> command.add(word.asText()));
     if (command.isEmpty()) {
       throw invalid(file, "names no command: it was made by an older version");
+    }
+    boolean harmless =
+        !command.get(0).equals("rerun")
+            && command.stream().allMatch(word -> word.chars().noneMatch(Character::isISOControl));
+    if (!harmless) {
+      throw invalid(file, "names a command that no result is made by");
     }
     return new ManifestFile(
         root.path("programVersion").asText(),
@@ -67,12 +80,22 @@ public record ManifestFile(
     Map<String, String> digests = new LinkedHashMap<>();
     for (JsonNode entry : list) {
       String name = entry.path("file").asText();
-      if (name.isEmpty() || !name.equals(String.valueOf(Path.of(name).getFileName()))) {
-        throw invalid(file, "names the file '" + name + "', which is not a plain name");
+      if (!isPlain(name)) {
+        throw invalid(file, "names the file " + Quantities.quote(name) + ", not a plain name");
       }
       digests.put(name, entry.path("sha256").asText());
     }
     return digests;
+  }
+
+  private static boolean isPlain(String name) {
+    try {
+      return !name.isEmpty()
+          && !name.equals("..")
+          && name.equals(String.valueOf(Path.of(name).getFileName()));
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   private static InvalidFileException invalid(Path file, String why) {

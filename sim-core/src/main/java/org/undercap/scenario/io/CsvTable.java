@@ -56,7 +56,7 @@ final class CsvTable {
     if (header.isEmpty()) {
       return rows;
     }
-    for (int i = 1; i < lines.size(); i++) {
+    for (int i = 1; i < lines.size() && !problems.isFull(); i++) {
       if (!lines.get(i).isBlank()) {
         row(header.get(), i + 1, lines.get(i)).ifPresent(rows::add);
       }
@@ -78,7 +78,7 @@ final class CsvTable {
         fields.stream().map(field -> field.text().toLowerCase(Locale.ROOT)).toList();
     for (String column : needed) {
       if (!found.contains(column)) {
-        String separators = line.contains(";") ? "columns are separated by commas; " : "";
+        String separators = line.matches(".*[;\t].*") ? "columns are separated by commas; " : "";
         fail(
             1,
             1,
@@ -118,7 +118,7 @@ final class CsvTable {
           1,
           "",
           "has " + fields.get().size() + " fields, the first line has " + header.size(),
-          "put \" around texts that hold a comma");
+          "put \" around texts that hold a comma; write 2.5, not 2,5");
       return Optional.empty();
     }
     Map<String, CsvField> byColumn = new TreeMap<>();

@@ -88,6 +88,9 @@ public final class DesignReader {
     Problems problems = new Problems();
     long[] rows = {0};
     try {
+      if (!DesignBytes.areText(file, problems)) {
+        return Reading.failed(problems);
+      }
       reader.rows(
           problems,
           row -> {
@@ -96,6 +99,8 @@ public final class DesignReader {
           });
     } catch (UncheckedIOException e) {
       problems.add(Place.of(file.toString()), "", cause(e.getCause()), "");
+    } catch (IOException e) {
+      problems.add(Place.of(file.toString()), "", cause(e), "");
     }
     if (rows[0] == 0 && problems.isEmpty()) {
       problems.add(
@@ -316,7 +321,7 @@ public final class DesignReader {
           place,
           "",
           "has " + fields.get().size() + " fields, the first line has " + header.size(),
-          "put \" around texts that hold a comma");
+          "put \" around texts that hold a comma; write 2.5, not 2,5");
       return Optional.empty();
     }
     return new DesignRow(place, header, fields.get(), scenarios, problems).read(number);

@@ -22,6 +22,8 @@ import org.undercap.scenario.Written;
  */
 final class FieldReader {
 
+  private static final int MOST_ENTRIES = 1_000;
+
   private final Node.Mapping node;
   private final String path;
   private final Problems problems;
@@ -177,8 +179,22 @@ final class FieldReader {
 
   /** The maps of a list. */
   List<FieldReader> maps(String key) {
+    return maps(key, MOST_ENTRIES);
+  }
+
+  /** The same of a list with at most so many entries. */
+  List<FieldReader> maps(String key, int most) {
     List<FieldReader> maps = new ArrayList<>();
-    for (Node item : items(key)) {
+    List<Node> items = items(key);
+    if (items.size() > most) {
+      problems.add(
+          keyPlace(key),
+          field(key),
+          "has " + items.size() + " entries, at most " + most + " are accepted",
+          "split the file");
+      return maps;
+    }
+    for (Node item : items) {
       toMap(field(key), item).ifPresent(maps::add);
     }
     return maps;

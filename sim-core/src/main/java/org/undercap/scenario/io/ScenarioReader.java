@@ -70,6 +70,8 @@ public final class ScenarioReader {
   private static final int LARGEST = 200_000;
   private static final int LONGEST_NAME = 80;
   private static final int LONGEST_ABOUT = 4_000;
+  private static final int LONGEST_COST = 20;
+  private static final int MOST_PLANS = 100;
 
   private final Problems problems = new Problems();
   private final List<Path> named = new ArrayList<>();
@@ -188,7 +190,7 @@ public final class ScenarioReader {
             all.map("resistance").map(map -> resistance(map, methods)).orElse(Map.of()),
             parameters,
             methods.own(),
-            plans.read(all.maps("plans")),
+            plans.read(all.maps("plans", MOST_PLANS)),
             study,
             all.values("allowed", methods::find),
             all.flag("organic").map(Written::value).orElse(false),
@@ -242,7 +244,9 @@ public final class ScenarioReader {
 
   private static Double cost(String text) throws BadValueException {
     String number = text.replaceAll("[^0-9.]", "");
-    if (!number.equals(text) && text.matches("\\p{Sc}? ?[0-9]+(\\.[0-9]+)? ?(\\p{Sc}|[A-Z]{3})?")) {
+    if (text.length() <= LONGEST_COST
+        && !number.equals(text)
+        && text.matches("\\p{Sc}? ?[0-9]+(\\.[0-9]+)? ?(\\p{Sc}|[A-Z]{3})?")) {
       throw new BadValueException(
           Quantities.quote(text) + " is not a plain number",
           "write " + number + " without the currency; all costs count in the same money");

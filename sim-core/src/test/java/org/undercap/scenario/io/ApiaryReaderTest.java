@@ -126,7 +126,7 @@ class ApiaryReaderTest {
         colonies.csv:5:24: error: wash_mites: 900 mites on 9 bees is not possible
           hint: are bees and mites swapped?
         colonies.csv:6:1: error: has 2 fields, the first line has 9
-          hint: put " around texts that hold a comma
+          hint: put " around texts that hold a comma; write 2.5, not 2,5
         colonies.csv:7:22: error: wash_bees: 1000000000 bees is outside what is accepted: 1 to 10000 bees
         colonies.csv:7:26: error: wash_mites: "NaN" is not a number
           hint: write digits, with a decimal point if needed, as in 1.5
