@@ -18,8 +18,7 @@ class HostileNamesTest {
   private static final String TAG = "<script>alert(1)</script>";
 
   /** A cell that a spreadsheet would run; numbers may begin with a sign. */
-  private static final Pattern RUNS =
-      Pattern.compile("(?m)(^|,)\"?([=@]|[+-](?![0-9.E-]+(,|$)))");
+  private static final Pattern RUNS = Pattern.compile("(?m)(^|,)\"?([=@]|[+-](?![0-9.E-]+(,|$)))");
 
   @TempDir private Path folder;
 

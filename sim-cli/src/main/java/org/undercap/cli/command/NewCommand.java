@@ -14,7 +14,6 @@ import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.option.ScenarioOptions;
