@@ -84,7 +84,7 @@ class HandbookTest {
     }
     assertEquals("undercap", words.get(0), line);
     PrintWriter nowhere = new PrintWriter(new StringWriter());
-    CommandLine program = Main.commandLine(nowhere, nowhere, false);
+    CommandLine program = Main.commandLine(nowhere, nowhere, false, CliRun.REPORT);
     try {
       program.parseArgs(words.subList(1, words.size()).toArray(String[]::new));
     } catch (ParameterException e) {

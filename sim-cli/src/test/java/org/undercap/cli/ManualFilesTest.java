@@ -39,7 +39,7 @@ class ManualFilesTest {
   private static List<CommandLine> commands() {
     PrintWriter nowhere = new PrintWriter(new StringWriter());
     List<CommandLine> all = new ArrayList<>();
-    all.add(Main.commandLine(nowhere, nowhere, false));
+    all.add(Main.commandLine(nowhere, nowhere, false, CliRun.REPORT));
     for (int i = 0; i < all.size(); i++) {
       all.addAll(all.get(i).getSubcommands().values());
     }
