@@ -177,7 +177,8 @@ class LimitsTest {
     assertSays("separated by commas", messages(apiary(TABLE.replace(',', '\t'))));
     assertSays(
         "hint: write a decimal point: 300.5", messages(apiary(TABLE.replace("300", "\"300,5\""))));
-    assertSays("has 5 fields, the first line has 4", messages(apiary(TABLE.replace("300", "300,5"))));
+    assertSays(
+        "has 5 fields, the first line has 4", messages(apiary(TABLE.replace("300", "300,5"))));
   }
 
   private String temperatures(String rows) throws IOException {
