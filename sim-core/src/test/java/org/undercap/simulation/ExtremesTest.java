@@ -18,9 +18,7 @@ import org.undercap.treatment.Circumstances;
  * Numbers far outside what colonies do: a run ends well or with its day and state, never as NaN.
  */
 class ExtremesTest {
-  private static final double[] EXTREMES = {
-    0, Double.MIN_VALUE, 1e-300, 1e-9, 1e9, 1e300, Double.MAX_VALUE
-  };
+  private static final double[] EXTREMES = {0, Double.MIN_VALUE, 1e9, Double.MAX_VALUE};
   private static final int TWENTY_YEARS = 7_305;
 
   private static RandomCase colony(double bees, double brood, double mites, int days) {

@@ -148,10 +148,16 @@ class RerunCommandTest {
     Path bad =
         Files.writeString(
             folder.resolve("bad.json"),
-            "{\"schema\": \"undercap-manifest\", \"command\": [\"simulate\"], \"outputs\": [{\"file\": \"../x\"}]}");
+            "{\"schema\": \"undercap-manifest\", \"command\": [\"simulate\"], \"outputs\":"
+                + " [{\"file\": \"../x\"}]}");
     CliRun run = rerun(bad.getFileName().toString());
     assertEquals(3, run.exitCode());
-    assertTrue(run.err().contains("'../x'"), run.err());
+    assertTrue(run.err().contains("\"../x\""), run.err());
+    Files.writeString(
+        bad, "{\"schema\": \"undercap-manifest\", \"command\": [\"rerun\", \"bad.json\"]}");
+    CliRun endless = rerun(bad.getFileName().toString());
+    assertEquals(3, endless.exitCode());
+    assertTrue(endless.err().contains("names a command that no result is made by"), endless.err());
     assertEquals(3, rerun("none.json").exitCode());
   }
 }
