@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.stream.Stream;
 
 /**
@@ -25,7 +27,6 @@ record PackedProgram(Path folder) {
   }
 
   private void copyProject() throws IOException {
-    copy(Path.of("target", "undercap.jar"), "sim-cli/target/undercap.jar");
     copyAll(Path.of("target", "lib"), "sim-cli/target/lib");
     copyAll(Path.of("..", "scenarios"), "scenarios");
     copy(Path.of("undercap"), "sim-cli/undercap");
@@ -35,6 +36,9 @@ record PackedProgram(Path folder) {
     Files.createSymbolicLink(folder.resolve("bin/undercap"), Path.of("..", "sim-cli", "undercap"));
     Files.writeString(folder.resolve("bin/mvn"), "#!/bin/sh\nexit 1\n");
     assertTrue(folder.resolve("bin/mvn").toFile().setExecutable(true));
+    copy(Path.of("target", "undercap.jar"), "sim-cli/target/undercap.jar");
+    Path program = folder.resolve("sim-cli/target/undercap.jar");
+    Files.setLastModifiedTime(program, FileTime.from(Instant.now().plusSeconds(1))); // up to date
   }
 
   /** Spares short tests the archive of classes that the launcher makes for quicker starts. */

@@ -44,11 +44,13 @@ import org.undercap.treatment.PlanStep;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class SeasonBenchmark {
-  private static final int DAYS = 365;
-
   /** Colonies side by side. */
   @Param({"1", "32", "128"})
   public int lanes;
+
+  /** Length of the run (days). */
+  @Param({"365"})
+  public int days;
 
   private Simulator simulator;
   private ColonyLanes start;
@@ -61,12 +63,11 @@ public class SeasonBenchmark {
     LocalDate first = LocalDate.of(2026, 8, 10);
     ModelParameters parameters =
         ModelParameters.of(Collections.nCopies(lanes, ParameterSet.shipped()));
-    ColonyLanes shape =
-        StartShape.at(climate, SeasonDay.of(first), ModelParameters.of(ParameterSet.shipped()));
+    ColonyLanes shape = StartShape.at(climate, SeasonDay.of(first), parameters);
     shape.scaleMites(0, 1200);
     start = shape.copies(0, lanes);
     simulator =
-        new Simulator(parameters, DailyDrivers.of(climate, first, DAYS, date -> 1.5, lanes));
+        new Simulator(parameters, DailyDrivers.of(climate, first, days, date -> 1.5, lanes));
     interventions =
         Interventions.of(
             List.of(gel(first.plusDays(2)), gel(first.plusDays(16))),
