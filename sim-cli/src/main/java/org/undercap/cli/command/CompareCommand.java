@@ -11,6 +11,7 @@ import org.undercap.advice.Advice;
 import org.undercap.advice.Refusal;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.chart.ChartWriter;
+import org.undercap.cli.chart.ChartsUnavailableException;
 import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
@@ -205,7 +206,15 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void write(Answer answer, Path file, OutputFolder folder, Runnable meanwhile) {
-    new AnswerFiles(answer, InputFiles.of(file, parameters.file()), ChartStyle.A4, output.svg())
-        .write(folder, spec.commandLine().getErr(), meanwhile);
+    AnswerFiles files;
+    try {
+      files =
+          new AnswerFiles(
+              answer, InputFiles.of(file, parameters.file()), ChartStyle.A4, output.svg());
+    } catch (ChartsUnavailableException e) {
+      meanwhile.run(); // The answer itself needs no charts.
+      throw e;
+    }
+    files.write(folder, spec.commandLine().getErr(), meanwhile);
   }
 }
