@@ -44,7 +44,7 @@ public class EnsembleBenchmark {
       undercap: 1
       name: Benchmark
       site: {climate: temperate-oceanic}
-      colony: {date: 2026-08-10, bees: 10 frames, brood: 5 frames, supers: off}
+      colony: {date: 2026-08-10, bees: 18000, brood: 15000 cells, supers: off}
       mites: {in-colony: 1200}
       plans:
       """;
@@ -74,8 +74,8 @@ public class EnsembleBenchmark {
     StringBuilder text = new StringBuilder(FACTS);
     for (int plan = 0; plan < plans; plan++) {
       text.append("  - name: Plan ").append(plan).append("\n    steps:\n");
-      int day = 11 + plan % 10;
-      int later = day + 11 - plan / 10;
+      int day = 11 + plan % 10; // to 20 August
+      int later = 10 + plan / 10; // 10 to 19 September
       text.append("      - {date: 2026-08-").append(day).append(", treatment: thymol-gel}\n");
       text.append("      - {date: 2026-09-").append(later).append(", treatment: thymol-gel}\n");
     }
