@@ -164,7 +164,16 @@ final class NewCommand implements Callable<Integer> {
       err.print("   [" + usual(question) + "] ");
       err.flush();
       String line = lines.readLine();
-      if (line == null || line.isBlank()) {
+      if (line == null) {
+        err.println();
+        throw new InvalidFileException(
+            "standard input: the answers end before question "
+                + number
+                + " ("
+                + question.words()
+                + "); an empty line takes the usual answer, --defaults takes all of them; nothing was written");
+      }
+      if (line.isBlank()) {
         return usual(question);
       }
       try {

@@ -90,10 +90,12 @@ public final class AnswerJson {
         "outcomes",
         Arrays.stream(Outcome.values()).filter(comparison::tells).toList(),
         (entry, outcome) -> {
-          entry.text("outcome", outcome.header()).number("mean", result.outcomes().mean(outcome));
+          entry
+              .text("outcome", outcome.header())
+              .number("mean", Figures.known(result.outcomes().mean(outcome)));
           double[] q = result.outcomes().quantiles(outcome, SHARES);
           for (int i = 0; i < q.length; i++) {
-            entry.number(NAMES.get(i), q[i]);
+            entry.number(NAMES.get(i), Figures.known(q[i]));
           }
         });
     json.list(

@@ -153,7 +153,10 @@ public final class DailyCsv {
       for (Series series : Series.values()) {
         row.add(day < table.days() ? middle(table, series, day) : 0.0);
         for (double[] band : bands.get(series)) {
-          row.add(new BigDecimal(band[day]).round(BAND_FIGURES).doubleValue());
+          row.add(
+              Figures.known(band[day]).stream()
+                  .map(x -> new BigDecimal(x).round(BAND_FIGURES).doubleValue())
+                  .findFirst());
         }
       }
       csv.row(row.toArray());

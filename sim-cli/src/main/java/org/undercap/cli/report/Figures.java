@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.ensemble.Outcome;
@@ -135,5 +136,10 @@ final class Figures {
   static String inHundred(double share) {
     double number = PERCENT * share;
     return number < 1 ? "fewer than 1" : number > 99 ? "over 99" : Numbers.fixed(number, 0);
+  }
+
+  /** Empty where no colony has this, since all are lost. */
+  static OptionalDouble known(double value) {
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 }

@@ -32,12 +32,12 @@ public final class OutcomesCsv {
               result.plan().name(),
               rank + 1,
               outcome.header(),
-              result.outcomes().mean(outcome),
-              q[0],
-              q[1],
-              q[2],
-              q[3],
-              q[4]);
+              Figures.known(result.outcomes().mean(outcome)),
+              Figures.known(q[0]),
+              Figures.known(q[1]),
+              Figures.known(q[2]),
+              Figures.known(q[3]),
+              Figures.known(q[4]));
         }
       }
     }

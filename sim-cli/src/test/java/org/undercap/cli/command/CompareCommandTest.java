@@ -211,6 +211,19 @@ class CompareCommandTest {
     assertFalse(Files.exists(folder.resolve("results")));
   }
 
+  @Test
+  void coloniesThatAllDieLeaveEmptyCells() throws IOException {
+    scenario =
+        Files.writeString(
+                folder.resolve("hopeless.yaml"),
+                SmallScenario.TEXT.replace("in-colony: 500", "in-colony: 60000"))
+            .toString();
+    assertEquals(0, compare("hopeless").exitCode());
+    String outcomes = Files.readString(folder.resolve("hopeless/outcomes.csv"));
+    assertTrue(outcomes.contains("Do nothing,2,mites_at_midwinter,,,,,,\n"), outcomes);
+    assertEquals(0, compare("unused", "--json").exitCode());
+  }
+
   private CliRun compare(String results, String... options) {
     String[] words = new String[options.length + 4];
     words[0] = "compare";

@@ -40,7 +40,7 @@ class NewCommandTest {
     Path file = folder.resolve("piped.yaml");
     CliRun made =
         answering(
-            "North Voe\ncool-oceanic\n2026-09-24\n\n4 1/2 lb\n140 sq in\nopen\n\n9 in half a cup\n",
+            "North Voe\ncool-oceanic\n2026-09-24\n\n4 1/2 lb\n140 sq in\nopen\n\n9 in half a cup\n\n",
             file);
     assertEquals(0, made.exitCode(), made.err());
     assertTrue(made.err().contains("10. "), made.err());
@@ -105,6 +105,15 @@ class NewCommandTest {
     assertTrue(last.startsWith("answer 2, \"Which climate comes nearest to the place?\": "), last);
     assertTrue(last.contains("moon") && last.contains("cool-oceanic, "), last);
     assertTrue(last.endsWith("; nothing was written"), last);
+    assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void answersThatEndTooSoonAreNotMadeUp() throws IOException {
+    Path file = folder.resolve("short.yaml");
+    CliRun run = answering("My colony\ncentral-european\n", file);
+    assertEquals(3, run.exitCode());
+    assertTrue(run.err().contains("the answers end before question 3 ("), run.err());
     assertFalse(Files.exists(file));
   }
 
