@@ -68,6 +68,11 @@ class ReadmeTest {
     assertTrue(commands > 5, "the table of commands was found");
   }
 
+  @Test
+  void isShort() throws IOException {
+    assertTrue(Files.readAllLines(README).size() < 250);
+  }
+
   /** The only block of code in this language. */
   private static String block(String language) throws IOException {
     Matcher block =
