@@ -14,6 +14,9 @@ import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -133,6 +136,19 @@ class ArchitectureTest {
     found.removeAll(known);
     assertEquals(Set.of(), found);
     assertTrue(LIBRARY.contain("org.undercap.simulation.Simulator"));
+  }
+
+  /** The map for developers and the order above are the same; its table has a line for each. */
+  @Test
+  void mapForDevelopersIsThisOne() throws IOException {
+    String guide = Files.readString(Path.of("..", "DEVELOPERS.md"));
+    int from = guide.indexOf("\nsource <- ") + 1;
+    String map = guide.substring(from, guide.indexOf("\nsim-cli: ", from));
+    assertEquals(ORDER.subList(1, ORDER.size()), List.of(map.split("\\s*<-\\s*", -1)));
+    String table = guide.substring(guide.indexOf("\n| package |"), guide.indexOf("\n## Glossary"));
+    for (String name : ORDER) {
+      assertTrue(table.matches("(?s).*\n\\|[^|]*`" + name + "`[^|]*\\|.*"), name);
+    }
   }
 
   @Test

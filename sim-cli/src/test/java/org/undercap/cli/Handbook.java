@@ -34,7 +34,7 @@ import org.undercap.treatment.MethodCatalogue;
 final class Handbook {
   private static final List<Extension> EXTENSIONS =
       List.of(TablesExtension.create(), HeadingAnchorExtension.create());
-  private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+  static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
   private static final HtmlRenderer RENDERER =
       HtmlRenderer.builder().extensions(EXTENSIONS).softbreak(" ").build();
 
@@ -93,7 +93,7 @@ final class Handbook {
     return pages;
   }
 
-  private static String html(String markdown) {
+  static String html(String markdown) {
     Node page = PARSER.parse(markdown);
     page.accept(
         new AbstractVisitor() {

@@ -24,6 +24,16 @@ public final class ParameterSet {
     return Holder.SHIPPED;
   }
 
+  /** The values of a catalogue; open to tests that change some. */
+  static ParameterSet of(ParameterCatalogue catalogue) {
+    Map<ParameterId, double[]> values = new EnumMap<>(ParameterId.class);
+    for (Parameter parameter : catalogue.all()) {
+      List<Double> numbers = parameter.values();
+      values.put(parameter.id(), numbers.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+    return new ParameterSet(values);
+  }
+
   /**
    * The value of a parameter that has one value.
    *
@@ -137,15 +147,6 @@ public final class ParameterSet {
   }
 
   private static final class Holder {
-    static final ParameterSet SHIPPED = load();
-
-    private static ParameterSet load() {
-      Map<ParameterId, double[]> values = new EnumMap<>(ParameterId.class);
-      for (Parameter parameter : ParameterCatalogue.shipped().all()) {
-        List<Double> numbers = parameter.values();
-        values.put(parameter.id(), numbers.stream().mapToDouble(Double::doubleValue).toArray());
-      }
-      return new ParameterSet(values);
-    }
+    static final ParameterSet SHIPPED = of(ParameterCatalogue.shipped());
   }
 }

@@ -33,7 +33,11 @@ public final class MethodCatalogue {
    * @return the catalogue
    */
   public static MethodCatalogue with(ParameterSet parameters) {
-    List<CsvRow> rows = CsvResource.read(MethodCatalogue.class, "methods.csv");
+    return of(CsvResource.read(MethodCatalogue.class, "methods.csv"), parameters);
+  }
+
+  /** Makes a catalogue from rows; open to tests that add some. */
+  static MethodCatalogue of(List<CsvRow> rows, ParameterSet parameters) {
     return new MethodCatalogue(
         Catalogue.of("treatment", rows, "id", row -> method(row, new ProfileText(parameters))));
   }

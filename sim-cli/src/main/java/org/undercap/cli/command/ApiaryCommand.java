@@ -73,7 +73,7 @@ final class ApiaryCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Reading<List<ApiaryColony>> reading = ApiaryReader.read(table, scenario);
     if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+      throw new InvalidFileException(InvalidFileException.text(reading.problems()));
     }
     Optional<Refusal> refusal = Refusal.of(scenario);
     if (refusal.isPresent()) {

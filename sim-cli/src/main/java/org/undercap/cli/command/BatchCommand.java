@@ -128,7 +128,7 @@ final class BatchCommand implements Callable<Integer> {
     Reading<DesignReader> reading =
         DesignReader.check(file, Optional.ofNullable(scenario), parameters.read());
     if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+      throw new InvalidFileException(InvalidFileException.text(reading.problems()));
     }
     PrintWriter err = spec.commandLine().getErr();
     List<String> names = names(tables, part);

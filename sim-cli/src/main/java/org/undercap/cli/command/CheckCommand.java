@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.scenario.Assumption;
@@ -47,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (!problems.isEmpty()) {
       out.flush();
-      throw new InvalidFileException(ScenarioOptions.problems(problems));
+      throw new InvalidFileException(InvalidFileException.text(problems));
     }
     return ExitCodes.DONE;
   }

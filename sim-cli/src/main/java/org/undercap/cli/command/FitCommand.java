@@ -287,7 +287,7 @@ final class FitCommand implements Callable<Integer> {
   private List<ObservedColony> ofTable(Scenario scenario) {
     Reading<List<ObservedColony>> reading = ObservationReader.read(counts, scenario);
     if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+      throw new InvalidFileException(InvalidFileException.text(reading.problems()));
     }
     return reading.orThrow();
   }

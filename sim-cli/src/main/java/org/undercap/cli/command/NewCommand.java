@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
-import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.InvalidFileException;
@@ -129,7 +128,7 @@ final class NewCommand implements Callable<Integer> {
     Reading<Scenario> reading =
         ScenarioReader.read(file.toString(), new ByteArrayInputStream(bytes));
     if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+      throw new InvalidFileException(InvalidFileException.text(reading.problems()));
     }
     return reading.orThrow();
   }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.Place;
@@ -58,7 +57,7 @@ public final class ClassCountsFile {
         .read(file)
         .ifPresent(text -> table.lines(text.lines().toList()));
     if (!table.problems.isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(table.problems.all()));
+      throw new InvalidFileException(InvalidFileException.text(table.problems.all()));
     }
     return List.copyOf(table.rows);
   }

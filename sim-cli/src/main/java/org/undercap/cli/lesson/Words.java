@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
@@ -73,7 +72,7 @@ public final class Words {
       throw new UncheckedIOException(e);
     }
     if (!problems.isEmpty()) {
-      throw new IllegalStateException(ScenarioOptions.problems(problems.all()));
+      throw new IllegalStateException(InvalidFileException.text(problems.all()));
     }
     for (Climate climate : ClimateCatalogue.shipped().all()) {
       texts.put("climate." + climate.id(), climate.description());
@@ -105,7 +104,7 @@ public final class Words {
         .read(file)
         .ifPresent(text -> own.putAll(read(name, text.lines().toList(), problems, SHIPPED.texts)));
     if (!problems.isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(problems.all()));
+      throw new InvalidFileException(InvalidFileException.text(problems.all()));
     }
     Map<String, String> all = new LinkedHashMap<>(SHIPPED.texts);
     all.putAll(own);

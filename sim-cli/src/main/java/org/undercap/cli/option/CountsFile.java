@@ -49,7 +49,7 @@ final class CountsFile {
         .read(path)
         .ifPresent(text -> file.readLines(text.lines().toList()));
     if (!file.problems.isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(file.problems.all()));
+      throw new InvalidFileException(InvalidFileException.text(file.problems.all()));
     }
     return file.groups();
   }

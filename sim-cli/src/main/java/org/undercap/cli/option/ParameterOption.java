@@ -41,7 +41,7 @@ public final class ParameterOption {
     }
     Reading<ParameterChanges> reading = ParameterFile.read(file);
     if (!reading.problems().isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(reading.problems()));
+      throw new InvalidFileException(InvalidFileException.text(reading.problems()));
     }
     return reading.orThrow();
   }

@@ -95,20 +95,9 @@ public final class ScenarioOptions {
     List<Problem> problems =
         readings.stream().flatMap(reading -> reading.problems().stream()).toList();
     if (!problems.isEmpty()) {
-      throw new InvalidFileException(problems(problems));
+      throw new InvalidFileException(InvalidFileException.text(problems));
     }
     return readings.stream().map(Reading::orThrow).toList();
-  }
-
-  /**
-   * The problems of one or several files with their count.
-   *
-   * @param problems at least one
-   * @return lines without a line end after the last
-   */
-  public static String problems(List<Problem> problems) {
-    String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
-    return problems.stream().map(Problem::text).collect(Collectors.joining("\n")) + "\n" + count;
   }
 
   /**

@@ -1,5 +1,9 @@
 package org.undercap.cli.output;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import org.undercap.scenario.Problem;
+
 /**
  * Ends a command because a file that it read is not valid.
  *
@@ -16,5 +20,16 @@ public final class InvalidFileException extends RuntimeException {
    */
   public InvalidFileException(String problems) {
     super(problems);
+  }
+
+  /**
+   * The problems of one or several files with their count.
+   *
+   * @param problems at least one
+   * @return lines without a line end after the last
+   */
+  public static String text(List<Problem> problems) {
+    String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
+    return problems.stream().map(Problem::text).collect(Collectors.joining("\n")) + "\n" + count;
   }
 }

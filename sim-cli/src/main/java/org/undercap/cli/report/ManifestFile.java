@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.undercap.cli.option.ScenarioOptions;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.scenario.Problems;
 import org.undercap.scenario.Quantities;
@@ -47,7 +46,7 @@ public record ManifestFile(
     Problems problems = new Problems();
     String text = new FileText(file.toString(), LARGEST_FILE, problems).read(file).orElse("");
     if (!problems.isEmpty()) {
-      throw new InvalidFileException(ScenarioOptions.problems(problems.all()));
+      throw new InvalidFileException(InvalidFileException.text(problems.all()));
     }
     JsonNode root;
     try {
