@@ -166,6 +166,7 @@ class LessonTest {
     assertTrue(cells(after) > 0.8 * cells(before));
     assertEquals(12, after.inCells().size());
     assertTrue(day(days, 13).onBees() > 2 * after.onBees());
+    assertTrue(day(days, 13).onBees() > 0.9 * before.onBees(), "as many as before");
   }
 
   private static TreatmentFilm.Day day(List<TreatmentFilm.Day> days, int number) {
