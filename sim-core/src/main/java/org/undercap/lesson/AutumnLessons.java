@@ -98,6 +98,7 @@ final class AutumnLessons {
     double killedPlain = plain.killed(treated, judged) / plain.mites(treated);
     double killedFed = fed.killed(treated, judged) / fed.mites(treated);
     return new Figures()
+        .put("broodMore", fed.brood(treated) / plain.brood(treated) - 1)
         .put("broodPlain", plain.brood(treated))
         .put("broodFed", fed.brood(treated))
         .put("underPlain", 1 - plain.shareOnBees(treated))
@@ -114,8 +115,12 @@ final class AutumnLessons {
                 && killedFed < killedPlain,
             syrupPanel("brood-cells", "cells", plain, fed, fedFrom, treated)
                 .span("syrup", fedFrom, fedUntil)
+                .span("oxalic", treated, treated)
                 .build(),
-            hidden(plain, fed, fedFrom, treated).span("syrup", fedFrom, fedUntil).build());
+            hidden(plain, fed, fedFrom, treated)
+                .span("syrup", fedFrom, fedUntil)
+                .span("oxalic", treated, treated)
+                .build());
   }
 
   private static Panel.Builder syrupPanel(
