@@ -59,7 +59,7 @@ final class ArrivalLessons {
   static LessonResult collapse(LessonPlace place) {
     LocalDate from = place.on(Month.AUGUST, 1);
     LocalDate treated = place.on(Month.AUGUST, 5);
-    LocalDate shown = place.on(Month.SEPTEMBER, 1);
+    LocalDate gelOut = treated.plusDays(SIX_WEEKS);
     LocalDate fall = place.on(Month.SEPTEMBER, 20);
     LocalDate quietAgain = place.on(Month.OCTOBER, 15);
     LocalDate last = place.on(Month.NOVEMBER, 1);
@@ -70,10 +70,9 @@ final class ArrivalLessons {
     LessonCourse robbed = colony.arriving(COLLAPSING, fall, quietAgain).until(last);
     Panel panel =
         Panel.dates("mites-per-100-bees")
-            .line(quiet.series("quiet-neighbours", quiet.table()::mitesPer100Bees, shown, last))
+            .line(quiet.series("quiet-neighbours", quiet.table()::mitesPer100Bees, gelOut, last))
             .line(
-                robbed.series("neighbour-collapses", robbed.table()::mitesPer100Bees, shown, last))
-            .span("gel", shown, treated.plusDays(SIX_WEEKS))
+                robbed.series("neighbour-collapses", robbed.table()::mitesPer100Bees, gelOut, last))
             .span("robbing", fall, quietAgain)
             .build();
     return new Figures()
@@ -82,6 +81,7 @@ final class ArrivalLessons {
         .put("quiet", quiet.per100(last))
         .put("robbed", robbed.per100(last))
         .put("times", robbed.per100(last) / quiet.per100(last))
+        .put("gelOut", gelOut)
         .put("fall", fall)
         .put("last", last)
         .result(place, robbed.per100(last) > 2 * quiet.per100(last), panel);

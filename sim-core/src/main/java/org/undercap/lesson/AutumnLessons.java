@@ -5,14 +5,20 @@ import java.time.Month;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.undercap.ensemble.SeasonDates;
 import org.undercap.lesson.LessonResult.Figures;
+import org.undercap.parameter.ParameterId;
+import org.undercap.parameter.ParameterSet;
 import org.undercap.simulation.DailyTable;
 import org.undercap.treatment.PlanStep;
 
 /** Lessons about the brood of autumn. */
 final class AutumnLessons {
   private static final String STRIPS = "amitraz-strips";
+
+  private static final int FOUR_WEEKS = 28;
 
   private AutumnLessons() {}
 
@@ -24,11 +30,13 @@ final class AutumnLessons {
     List<Double> days = new ArrayList<>();
     List<Double> parasitised = new ArrayList<>();
     List<Double> left = new ArrayList<>();
+    List<Double> hidden = new ArrayList<>();
     for (LocalDate start : first.datesUntil(latest.plusDays(1), Period.ofWeeks(1)).toList()) {
       LessonCourse course = colony.treat(STRIPS, start).until(midwinter);
       days.add((double) start.toEpochDay());
       parasitised.add(100 * course.parasitisedWinterBrood(place.climate()));
       left.add(course.mites(midwinter));
+      hidden.add(1 - course.shareOnBees(start.plusDays(FOUR_WEEKS)));
     }
     int last = days.size() - 1;
     SeasonDates season = colony.until(midwinter).seasonDates(place.climate());
@@ -36,18 +44,29 @@ final class AutumnLessons {
         new Figures()
             .put("harmFirst", parasitised.get(0) / 100)
             .put("harmLast", parasitised.get(last) / 100)
-            .put("leftFirst", left.get(0))
-            .put("leftLast", left.get(last))
+            .put("leftFirst", Math.rint(left.get(0)))
+            .put("leftLast", Math.rint(left.get(last)))
+            .put("hiddenFirst", hidden.get(0))
+            .put("hiddenLast", hidden.get(last))
             .put("first", first)
             .put("latest", LocalDate.ofEpochDay(days.get(last).longValue()))
             .put("midwinter", midwinter)
-            .put("winterBeesFrom", season.winterBeesFrom())
+            .put("winterBeesFrom", rearedFrom(season))
             .put("winterBeesUntil", season.winterBeesUntil());
     return figures.result(
         place,
-        parasitised.get(last) > 1.3 * parasitised.get(0) && left.get(last) < left.get(0),
+        parasitised.get(last) > 1.3 * parasitised.get(0)
+            && left.get(last) < left.get(0)
+            && hidden.get(last) < hidden.get(0),
         starts("harm-to-winter-bees", "percent-of-brood", "parasitised", days, parasitised, season),
         starts("mites-left", "mites", "all-mites", days, left, season));
+  }
+
+  /** Day on which the egg of the first winter bee is laid. */
+  private static LocalDate rearedFrom(SeasonDates season) {
+    double days =
+        DoubleStream.of(ParameterSet.shipped().values(ParameterId.BROOD_WORKER_DAYS)).sum();
+    return season.winterBeesFrom().minusDays((long) days);
   }
 
   private static Panel starts(
@@ -60,7 +79,7 @@ final class AutumnLessons {
     return Panel.starts(unit)
         .named(name)
         .line(Series.of(line, days, values))
-        .span("winter-bees-emerge", season.winterBeesFrom(), season.winterBeesUntil())
+        .span("winter-bees-in-cells", rearedFrom(season), season.winterBeesUntil())
         .build();
   }
 
@@ -79,6 +98,7 @@ final class AutumnLessons {
     double killedPlain = plain.killed(treated, judged) / plain.mites(treated);
     double killedFed = fed.killed(treated, judged) / fed.mites(treated);
     return new Figures()
+        .put("broodMore", fed.brood(treated) / plain.brood(treated) - 1)
         .put("broodPlain", plain.brood(treated))
         .put("broodFed", fed.brood(treated))
         .put("underPlain", 1 - plain.shareOnBees(treated))
@@ -95,8 +115,12 @@ final class AutumnLessons {
                 && killedFed < killedPlain,
             syrupPanel("brood-cells", "cells", plain, fed, fedFrom, treated)
                 .span("syrup", fedFrom, fedUntil)
+                .span("oxalic", treated, treated)
                 .build(),
-            hidden(plain, fed, fedFrom, treated).span("syrup", fedFrom, fedUntil).build());
+            hidden(plain, fed, fedFrom, treated)
+                .span("syrup", fedFrom, fedUntil)
+                .span("oxalic", treated, treated)
+                .build());
   }
 
   private static Panel.Builder syrupPanel(
@@ -130,17 +154,12 @@ final class AutumnLessons {
     LessonCourse course = LessonRun.of(place, from, SetUps.number("autumn.mites")).until(to);
     DailyTable table = course.table();
     Panel panel =
-        Panel.dates("percent-of-first-day")
-            .line(
-                course.series(
-                    "mites-per-100-bees",
-                    d -> 100 * table.mitesPer100Bees(d) / table.mitesPer100Bees(0),
-                    from,
-                    to))
-            .line(course.series("all-mites", d -> 100 * table.mites(d) / table.mites(0), from, to))
-            .line(
-                course.series("adult-bees", d -> 100 * table.adults(d) / table.adults(0), from, to))
-            .level("first-day", 100)
+        Panel.dates("times-the-first-day")
+            .line(times("mites-per-100-bees", course, table::mitesPer100Bees, from, to))
+            .line(times("all-mites", course, table::mites, from, to))
+            .line(times("share-on-bees", course, d -> 1 - under(table, d) / 100, from, to))
+            .line(times("adult-bees", course, table::adults, from, to))
+            .level("first-day", 1)
             .build();
     double mites = course.mites(to) / course.mites(from);
     double per100 = course.per100(to) / course.per100(from);
@@ -152,8 +171,16 @@ final class AutumnLessons {
         .put("per100Last", course.per100(to))
         .put("onBeesFirst", course.shareOnBees(from))
         .put("onBeesLast", course.shareOnBees(to))
+        .put("onBees", course.shareOnBees(to) / course.shareOnBees(from))
         .put("from", from)
         .put("to", to)
         .result(place, per100 > 1.5 * mites, panel);
+  }
+
+  /** A daily value against that of the first day. */
+  private static Series times(
+      String key, LessonCourse course, IntToDoubleFunction value, LocalDate from, LocalDate to) {
+    double first = value.applyAsDouble(0);
+    return course.series(key, day -> value.applyAsDouble(day) / first, from, to);
   }
 }

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
+import org.undercap.climate.Climate;
 import org.undercap.lesson.LessonResult.Figures;
 import org.undercap.model.ColonyLanes;
 import org.undercap.model.Part;
@@ -23,7 +23,7 @@ public final class FlipChart {
   private static final List<Integer> SHARES = List.of(20, 30, 40, 50, 60, 70, 80, 90, 100);
   private static final List<Integer> CELSIUS = List.of(30, 26, 22, 18, 14, 10, 6);
 
-  /** Closer than this, the two methods count as equal (percentage points). */
+  /** Closer than this, the two methods count as equal (mites of 100). */
   private static final double ALIKE = 5;
 
   private final LessonPlace place;
@@ -31,13 +31,24 @@ public final class FlipChart {
   private final LocalDate date;
   private final Method first;
   private final Method second;
-  private final Optional<Own> own;
+  private final Spot spot;
+  private final boolean own;
 
   /** A colony of the season with brood, from which one with any amount of brood is made. */
   private final ColonyLanes brooding;
 
-  /** Where a colony stands on the map: share of its mites on bees, and temperature (C). */
-  private record Own(double onBees, double celsius) {}
+  /** Where the colony stands on the map: share of its mites on bees, and temperature (C). */
+  private record Spot(double onBees, double celsius) {
+    static Spot of(ColonyLanes colony, LocalDate date, Climate climate) {
+      double celsius =
+          IntStream.range(0, SIX_WEEKS)
+              .mapToObj(date::plusDays)
+              .mapToDouble(climate.temperature()::at)
+              .average()
+              .orElseThrow();
+      return new Spot(colony.total(Part.MITES_ON_BEES, 0) / colony.mites(0), celsius);
+    }
+  }
 
   private FlipChart(
       LessonPlace place,
@@ -45,13 +56,14 @@ public final class FlipChart {
       LocalDate date,
       Method first,
       Method second,
-      Optional<Own> own) {
+      boolean own) {
     this.place = place;
     this.colony = colony;
     this.date = date;
     this.first = first;
     this.second = second;
     this.own = own;
+    spot = Spot.of(colony, date, place.climate());
     brooding = place.shapeOn(date);
     brooding.scaleTo(0, colony.adults(0), brooding.brood(0), colony.mites(0));
   }
@@ -67,20 +79,12 @@ public final class FlipChart {
    */
   public static FlipChart of(Scenario scenario, double mites, Method first, Method second) {
     ColonyLanes colony = LessonPlace.colony(scenario, mites);
-    double onBees = colony.total(Part.MITES_ON_BEES, 0) / colony.mites(0);
-    double celsius =
-        IntStream.range(0, SIX_WEEKS)
-            .mapToObj(scenario.start()::plusDays)
-            .mapToDouble(scenario.climate().temperature()::at)
-            .average()
-            .orElseThrow();
     LessonPlace place = LessonPlace.of(scenario);
-    Optional<Own> own = Optional.of(new Own(onBees, celsius));
-    return new FlipChart(place, colony, scenario.start(), first, second, own);
+    return new FlipChart(place, colony, scenario.start(), first, second, true);
   }
 
   static FlipChart usual(LessonPlace place) {
-    LocalDate date = place.on(Month.SEPTEMBER, 1);
+    LocalDate date = place.on(Month.AUGUST, 15);
     ColonyLanes colony = place.shapeOn(date);
     colony.scaleMites(0, SetUps.number("trial.mites"));
     return new FlipChart(
@@ -89,7 +93,7 @@ public final class FlipChart {
         date,
         LessonRun.method(TreatmentLessons.GEL),
         LessonRun.method(TreatmentLessons.VAPOUR),
-        Optional.empty());
+        false);
   }
 
   /**
@@ -119,15 +123,16 @@ public final class FlipChart {
     Figures figures =
         new Figures()
             .comparing(first.id(), second.id())
+            .put("date", date)
             .put("warmBrood", warmBrood)
             .put("coldBroodless", -coldBroodless);
-    own.ifPresent(
-        it ->
-            figures
-                .put("own", 1)
-                .put("onBees", it.onBees)
-                .put("celsius", it.celsius)
-                .put("ownDifference", difference(Math.max(it.onBees, 0.05), it.celsius)));
+    if (own) {
+      figures
+          .put("own", 1)
+          .put("onBees", spot.onBees)
+          .put("celsius", spot.celsius)
+          .put("ownDifference", difference(Math.max(spot.onBees, 0.05), spot.celsius));
+    }
     boolean holds =
         differences.stream().anyMatch(d -> d > ALIKE)
             && differences.stream().anyMatch(d -> d < -ALIKE);
@@ -135,8 +140,8 @@ public final class FlipChart {
   }
 
   private String mark(int column, int row) {
-    if (isOwn(column, row)) {
-      return "own";
+    if (column == nearest(SHARES, 100 * spot.onBees) && row == nearest(CELSIUS, spot.celsius)) {
+      return own ? "own" : "example";
     }
     double celsius = CELSIUS.get(row);
     return suits(first, celsius) && suits(second, celsius) ? "" : "outside-limits";
@@ -145,12 +150,6 @@ public final class FlipChart {
   private static boolean suits(Method method, double celsius) {
     return celsius >= method.coolLimit().orElse(Double.NEGATIVE_INFINITY)
         && celsius <= method.hotLimit().orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private boolean isOwn(int column, int row) {
-    return own.isPresent()
-        && column == nearest(SHARES, 100 * own.get().onBees)
-        && row == nearest(CELSIUS, own.get().celsius);
   }
 
   private static int nearest(List<Integer> values, double wanted) {
@@ -162,7 +161,7 @@ public final class FlipChart {
         .orElseThrow();
   }
 
-  /** Percentage points by which the first method kills more, against no treatment. */
+  /** Mites that the first method leaves fewer after six weeks, of 100 in an untreated colony. */
   private double difference(double onBees, double celsius) {
     ColonyLanes scaled = withShareOnBees(onBees);
     LocalDate last = date.plusDays(SIX_WEEKS);

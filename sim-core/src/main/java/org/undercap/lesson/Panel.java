@@ -66,7 +66,7 @@ public record Panel(
 
   /** Dates on which a treatment begins. */
   static Builder starts(String unit) {
-    return new Builder(Axis.DATES, "start-of-treatment", unit);
+    return new Builder(Axis.DATES, "colony-of-each-start", unit);
   }
 
   static Builder numbers(String across, String unit) {

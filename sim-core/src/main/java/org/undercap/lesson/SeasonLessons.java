@@ -44,6 +44,7 @@ final class SeasonLessons {
             .named("bees-and-brood")
             .area(course.series("adult-bees", table::adults, first, last, EVERY))
             .area(course.series("brood", table::brood, first, last, EVERY))
+            .span("most-brood", broodPeak, broodPeak)
             .build();
     return new Figures()
         .put("start", SetUps.number("year.mites"))
@@ -52,12 +53,18 @@ final class SeasonLessons {
         .put("weeks", later / 7.0)
         .put("under", under)
         .put("most", course.mites(mitePeak))
-        .result(place, later >= 28 && under > 0.5, bees, mitesPanel(course, first, last, "mites"));
+        .result(
+            place,
+            later >= 28 && under > 0.5,
+            bees,
+            mitesPanel(course, "mites", "most-mites", mitePeak));
   }
 
   private static Panel mitesPanel(
-      LessonCourse course, LocalDate first, LocalDate last, String name) {
+      LessonCourse course, String name, String peakName, LocalDate peak) {
     DailyTable table = course.table();
+    LocalDate first = table.start();
+    LocalDate last = course.date(table.days() - 1);
     return Panel.dates("mites")
         .named(name)
         .line(
@@ -65,6 +72,7 @@ final class SeasonLessons {
                 "on-bees", day -> table.at(DailyColumn.MITES_ON_BEES, day), first, last, EVERY))
         .line(course.series("in-cells", table::mitesInCells, first, last, EVERY))
         .line(course.series("all-mites", table::mites, first, last, EVERY))
+        .span(peakName, peak, peak)
         .build();
   }
 
@@ -157,11 +165,7 @@ final class SeasonLessons {
         .result(
             place,
             Math.abs(apart - HALF_A_YEAR) <= MIRROR_DAYS,
-            fullYear(northern, "north"),
-            fullYear(southern, "south"));
-  }
-
-  private static Panel fullYear(LessonCourse course, String name) {
-    return mitesPanel(course, course.table().start(), course.date(course.table().days() - 1), name);
+            mitesPanel(northern, "north", "most-mites-north", northPeak),
+            mitesPanel(southern, "south", "most-mites-south", southPeak));
   }
 }

@@ -4,11 +4,14 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.undercap.lesson.LessonResult.Figures;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Course;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.MethodCatalogue;
+import org.undercap.treatment.PlanStep;
 
 /**
  * Parasitised winter brood by start date and method. Days on which a method is too cold or too hot
@@ -16,6 +19,21 @@ import org.undercap.treatment.MethodCatalogue;
  */
 public final class StartMap {
   private static final int WEEKS_TRIED = 12;
+
+  /** Row of the map for a colony that is not treated. */
+  public static final String UNTREATED = "untreated";
+
+  /** Begin of the names of the figures that say how often a method is given, by row. */
+  public static final String ROUNDS = "rounds";
+
+  /** From here on harm is much (%). */
+  public static final double MUCH = 10;
+
+  /** From here on harm is written as {@link #MUCH}, with two figures (%). */
+  private static final double WRITTEN_AS_MUCH = MUCH - 0.05;
+
+  /** With so much of the harm of an untreated colony, a treatment spares little (fraction). */
+  private static final double LITTLE_SPARED = 0.9;
 
   /** Differences below this are rounding of the run (fraction). */
   private static final double SAME = 1e-3;
@@ -83,58 +101,87 @@ public final class StartMap {
    * The map as a lesson.
    *
    * @return map and figures; the finding holds if each method does best in the first half of the
-   *     dates and never better with a start later than its best one
+   *     dates and never better with a start later than its best one, if on some date all methods
+   *     spare most of the brood, and if on the last one none does much better than nothing
    */
   public LessonResult lesson() {
     LocalDate last = starts.get(starts.size() - 1).plusWeeks(16);
+    double none = 100 * colony.until(last).parasitisedWinterBrood(place.climate());
+    List<List<Double>> harm = new ArrayList<>();
+    for (Method method : methods) {
+      harm.add(starts.stream().map(start -> harm(usual(method, start), last)).toList());
+    }
+    int bestRow = 0;
+    int latestBest = 0;
+    boolean laterIsWorse = true;
+    for (int row = 0; row < harm.size(); row++) {
+      int best = harm.get(row).indexOf(Collections.min(harm.get(row)));
+      latestBest = Math.max(latestBest, best);
+      laterIsWorse &= best < starts.size() / 2 && risesFrom(harm.get(row), best);
+      bestRow = Collections.min(harm.get(row)) < Collections.min(harm.get(bestRow)) ? row : bestRow;
+    }
+    int bestBy = latestBest;
+    while (bestBy > 0 && Collections.max(onDate(harm, bestBy)) >= WRITTEN_AS_MUCH) {
+      bestBy--;
+    }
+    double best = Collections.min(harm.get(bestRow));
+    double leastLate = Collections.min(onDate(harm, starts.size() - 1));
+    double mostInTime = Collections.max(onDate(harm, bestBy));
+    Method vapour = LessonRun.method(TreatmentLessons.VAPOUR);
+    Figures figures = new Figures().comparing(methods.get(bestRow).id());
+    for (int row = 0; row < methods.size(); row++) {
+      figures.put(ROUNDS + row, usual(methods.get(row), starts.get(0)).size());
+    }
+    return figures
+        .put("own", own ? 1 : 0)
+        .put("bestDate", starts.get(harm.get(bestRow).indexOf(best)))
+        .put("best", best / 100)
+        .put("worst", Collections.max(harm.stream().map(Collections::max).toList()) / 100)
+        .put("none", none / 100)
+        .put("bestBy", starts.get(bestBy))
+        .put("leastInTime", Collections.min(onDate(harm, bestBy)) / 100)
+        .put("mostInTime", mostInTime / 100)
+        .put("leastLate", leastLate / 100)
+        .put("oneRound", harm(new Course(1, 0).of(vapour, starts.get(bestBy)), last) / 100)
+        .put("allRounds", harm(usual(vapour, starts.get(bestBy)), last) / 100)
+        .put("first", starts.get(0))
+        .put("last", starts.get(starts.size() - 1))
+        .result(
+            place,
+            laterIsWorse && mostInTime < WRITTEN_AS_MUCH && leastLate > LITTLE_SPARED * none,
+            panel(harm, none));
+  }
+
+  private static List<Double> onDate(List<List<Double>> harm, int column) {
+    return harm.stream().map(row -> row.get(column)).toList();
+  }
+
+  private static List<PlanStep> usual(Method method, LocalDate start) {
+    return method.usual().withBrood().of(method, start);
+  }
+
+  private double harm(List<PlanStep> treatment, LocalDate last) {
+    return 100 * colony.doing(treatment).until(last).parasitisedWinterBrood(place.climate());
+  }
+
+  private Panel panel(List<List<Double>> harm, double none) {
+    List<String> rows = new ArrayList<>(methods.stream().map(Method::id).toList());
+    rows.add(UNTREATED);
     Panel.Builder panel =
         Panel.map(
             "start-of-treatment",
             "percent-of-brood",
             starts.stream().map(LocalDate::toString).toList(),
-            methods.stream().map(Method::id).toList());
-    boolean laterIsWorse = true;
-    int bestBy = 0;
-    double leastLate = Double.POSITIVE_INFINITY;
-    double best = Double.POSITIVE_INFINITY;
-    Method bestMethod = methods.get(0);
-    LocalDate bestDate = starts.get(0);
-    double worst = 0;
-    for (int row = 0; row < methods.size(); row++) {
-      Method method = methods.get(row);
-      List<Double> harm = new ArrayList<>();
+            rows);
+    for (int row = 0; row < rows.size(); row++) {
       for (int column = 0; column < starts.size(); column++) {
-        LocalDate start = starts.get(column);
-        LessonCourse course =
-            colony.doing(method.usual().withBrood().of(method, start)).until(last);
-        harm.add(100 * course.parasitisedWinterBrood(place.climate()));
-        panel.cell(new Cell(column, row, harm.get(column), mark(method, start, column)));
+        boolean treated = row < methods.size();
+        double value = treated ? harm.get(row).get(column) : none;
+        String mark = treated ? mark(methods.get(row), starts.get(column), column) : "";
+        panel.cell(new Cell(column, row, value, mark));
       }
-      double least = harm.stream().min(Double::compare).orElseThrow();
-      int bestColumn = harm.indexOf(least);
-      laterIsWorse &= bestColumn < harm.size() / 2 && risesFrom(harm, bestColumn);
-      bestBy = Math.max(bestBy, bestColumn);
-      leastLate = Math.min(leastLate, harm.get(harm.size() - 1));
-      if (least < best) {
-        best = least;
-        bestMethod = method;
-        bestDate = starts.get(bestColumn);
-      }
-      worst = Math.max(worst, harm.stream().max(Double::compare).orElseThrow());
     }
-    double none = colony.until(last).parasitisedWinterBrood(place.climate());
-    return new Figures()
-        .comparing(bestMethod.id())
-        .put("own", own ? 1 : 0)
-        .put("bestDate", bestDate)
-        .put("best", best / 100)
-        .put("worst", worst / 100)
-        .put("none", none)
-        .put("bestBy", starts.get(bestBy))
-        .put("leastLate", leastLate / 100)
-        .put("first", starts.get(0))
-        .put("last", starts.get(starts.size() - 1))
-        .result(place, laterIsWorse, panel.build());
+    return panel.build();
   }
 
   /** Whether values never fall from a place in the list on, and end higher. */

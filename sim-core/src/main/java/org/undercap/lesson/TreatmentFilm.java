@@ -13,15 +13,17 @@ import org.undercap.simulation.SimulationDay;
 /**
  * A treatment day by day: the mites on the bees, and those in each age of the sealed brood.
  *
+ * @param treated day of the treatment
  * @param days the days, beginning some before the treatment
  */
-public record TreatmentFilm(List<Day> days) {
+public record TreatmentFilm(LocalDate treated, List<Day> days) {
   private static final int BEFORE = 3;
   private static final int AFTER = 24;
 
   /**
    * Copies the list.
    *
+   * @param treated day of the treatment
    * @param days at least one
    */
   public TreatmentFilm {
@@ -72,7 +74,7 @@ public record TreatmentFilm(List<Day> days) {
     LessonRun.of(place, from, SetUps.number("trial.mites"))
         .treat(TreatmentLessons.VAPOUR, treated)
         .until(treated.plusDays(AFTER), camera);
-    return new TreatmentFilm(days);
+    return new TreatmentFilm(treated, days);
   }
 
   private static Day frame(SimulationDay day) {

@@ -97,8 +97,8 @@ final class TreatmentLessons {
     int apart = LessonRun.method(GEL).usual().course().everyDays();
     Panel.Builder panel =
         Panel.numbers("days-after-first-tray", "percent-of-untreated")
-            .span("first-tray", 0, 1)
-            .span("second-tray", apart, apart + 1.0)
+            .span("first-tray", 0, 0)
+            .span("second-tray", apart, apart)
             .level("untreated", 100);
     Figures figures = new Figures();
     List<Double> left = new ArrayList<>();

@@ -78,6 +78,7 @@ class LessonTest {
     Map<String, Double> n = numbers(Lesson.WAITING, "central-european");
     assertTrue(n.get("harmLast") > 3 * n.get("harmFirst"), n.toString());
     assertTrue(n.get("leftLast") < n.get("leftFirst"), n.toString());
+    assertTrue(n.get("hiddenLast") < 0.8 * n.get("hiddenFirst"), "less brood to hide in: " + n);
   }
 
   @Test
@@ -85,6 +86,30 @@ class LessonTest {
     Map<String, Double> n = numbers(Lesson.GEL_WARMTH, "temperate-oceanic");
     assertTrue(n.get("left1") > 2 * n.get("left3"), n.toString());
     assertTrue(n.get("weekMiddle") > 3 * n.get("left3"), n.toString());
+  }
+
+  @Test
+  void mapHasNoMuchHarmOnTheDateOfItsTitleAndAllOfItLate() {
+    for (String climate : List.of("temperate-oceanic", "southern-temperate")) {
+      LessonResult result =
+          Lesson.START_MAP.teach(LessonPlace.in(ClimateCatalogue.shipped().get(climate)));
+      Panel map = result.panels().get(0);
+      int untreated = map.rows().indexOf(StartMap.UNTREATED);
+      int inTime = map.columns().indexOf(result.dates().get("bestBy").toString());
+      int late = map.columns().size() - 1;
+      for (int row = 0; row < untreated; row++) {
+        assertTrue(harm(map, inTime, row) < StartMap.MUCH, climate + " " + map.rows().get(row));
+        assertTrue(harm(map, late, row) > 0.9 * harm(map, late, untreated), climate);
+      }
+      assertTrue(result.numbers().get("oneRound") > result.numbers().get("allRounds"), climate);
+    }
+  }
+
+  private static double harm(Panel map, int column, int row) {
+    return map.cells().stream()
+        .filter(cell -> cell.column() == column && cell.row() == row)
+        .mapToDouble(Cell::value)
+        .sum();
   }
 
   @Test
@@ -166,6 +191,7 @@ class LessonTest {
     assertTrue(cells(after) > 0.8 * cells(before));
     assertEquals(12, after.inCells().size());
     assertTrue(day(days, 13).onBees() > 2 * after.onBees());
+    assertTrue(day(days, 13).onBees() > 0.9 * before.onBees(), "as many as before");
   }
 
   private static TreatmentFilm.Day day(List<TreatmentFilm.Day> days, int number) {

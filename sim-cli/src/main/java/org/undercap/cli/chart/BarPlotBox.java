@@ -33,7 +33,7 @@ final class BarPlotBox implements PlotBox {
   private final PlotHead head;
   private final boolean withHeads;
   private final List<List<String>> heads;
-  private final List<Integer> lines;
+  private final int lines;
   private final List<List<String>> values;
   private Rectangle2D area = new Rectangle2D.Double();
   private Rectangle2D box = new Rectangle2D.Double();
@@ -47,13 +47,13 @@ final class BarPlotBox implements PlotBox {
       Scale scale,
       double width,
       boolean withHeads,
-      List<Integer> lines) {
+      int lines) {
     this.plot = plot;
     this.style = style;
     this.letters = letters;
     this.scale = scale;
     this.withHeads = withHeads;
-    this.lines = List.copyOf(lines);
+    this.lines = lines;
     head = new PlotHead(letters, plot, width - (withHeads ? headRoom(plot, letters, width) : 0));
     heads =
         plot.rows().stream().map(row -> letters.text().wrap(row.head(), width * HEADS)).toList();
@@ -71,14 +71,14 @@ final class BarPlotBox implements PlotBox {
     return widest + GAP;
   }
 
-  /** How many lines of text each row needs, by its head and its value. */
-  static List<Integer> lines(BarPlot plot, Letters letters, double width) {
-    List<Integer> lines = new ArrayList<>();
+  /** How many lines of text the rows need, by their heads and values; all rows are alike. */
+  static int lines(BarPlot plot, Letters letters, double width) {
+    int most = 1;
     for (BarPlot.Row row : plot.rows()) {
-      int head = letters.text().wrap(row.head(), width * HEADS).size();
-      lines.add(Math.max(head, letters.text().wrap(row.value(), width * VALUES).size()));
+      most = Math.max(most, letters.text().wrap(row.head(), width * HEADS).size());
+      most = Math.max(most, letters.text().wrap(row.value(), width * VALUES).size());
     }
-    return lines;
+    return most;
   }
 
   @Override
@@ -102,16 +102,12 @@ final class BarPlotBox implements PlotBox {
     return Math.max(leastValues, widest + GAP);
   }
 
-  private double rowHeight(int row) {
-    return Math.max(LEAST_ROW, lines.get(row) + 0.15) * letters.text().lineHeight();
+  private double rowHeight() {
+    return Math.max(LEAST_ROW, lines + 0.15) * letters.text().lineHeight();
   }
 
   private double rowsHeight() {
-    double sum = 0;
-    for (int row = 0; row < plot.rows().size(); row++) {
-      sum += rowHeight(row);
-    }
-    return sum;
+    return plot.rows().size() * rowHeight();
   }
 
   private double bottomRoom() {
@@ -159,12 +155,12 @@ final class BarPlotBox implements PlotBox {
   }
 
   private double rowTop(int row) {
-    double stretch = box.getHeight() / rowsHeight();
-    double top = box.getY();
-    for (int i = 0; i < row; i++) {
-      top += rowHeight(i) * stretch;
-    }
-    return top;
+    return box.getY() + row * drawnRow();
+  }
+
+  /** Height of a row in its place, which may be higher than it must be. */
+  private double drawnRow() {
+    return box.getHeight() / plot.rows().size();
   }
 
   @Override
@@ -175,9 +171,8 @@ final class BarPlotBox implements PlotBox {
     } else {
       axis(g);
     }
-    double stretch = box.getHeight() / rowsHeight();
     for (BarPlot.Bar bar : plot.bars()) {
-      double height = rowHeight(bar.row()) * stretch;
+      double height = drawnRow();
       double thick =
           Math.min(height * FULL, 2.6 * style.textSize()) * (bar.slim() ? SLIM / FULL : 1);
       double top = rowTop(bar.row()) + (height - thick) / 2;
@@ -191,7 +186,7 @@ final class BarPlotBox implements PlotBox {
     g.setStroke(new BasicStroke(0.75f));
     g.draw(new Line2D.Double(box.getX(), box.getY(), box.getX(), box.getMaxY()));
     for (int row = 0; row < plot.rows().size(); row++) {
-      double middle = rowTop(row) + rowHeight(row) * stretch / 2;
+      double middle = rowTop(row) + drawnRow() / 2;
       if (withHeads) {
         centred(g, heads.get(row), area.getX(), middle);
       }
@@ -203,11 +198,10 @@ final class BarPlotBox implements PlotBox {
   private void steps(Graphics2D g) {
     g.setColor(Palette.MIDDLE_GREY);
     g.setStroke(new BasicStroke(0.75f));
-    double stretch = box.getHeight() / rowsHeight();
     for (int row = 0; row + 1 < plot.rows().size(); row++) {
       double at = x(plot.level(row));
-      double top = rowTop(row) + rowHeight(row) * stretch / 2;
-      double bottom = rowTop(row + 1) + rowHeight(row + 1) * stretch / 2;
+      double top = rowTop(row) + drawnRow() / 2;
+      double bottom = rowTop(row + 1) + drawnRow() / 2;
       g.draw(new Line2D.Double(at, top, at, bottom));
     }
   }

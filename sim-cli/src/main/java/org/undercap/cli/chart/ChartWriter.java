@@ -70,6 +70,9 @@ public final class ChartWriter {
             BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     try {
+      // A page may end within a row of dots.
+      g.setColor(Palette.WHITE);
+      g.fillRect(0, 0, image.getWidth(), image.getHeight());
       g.scale(scale, scale);
       page.draw(g);
     } finally {

@@ -30,7 +30,7 @@ public enum Fill {
   /** Least of a scale. */
   LOW(Palette.WHITE, Palette.DARK_GREY, Pattern.PLAIN),
   /** Little of a scale. */
-  SOME(Palette.LIGHT_YELLOW, Palette.DARK_GREY, Pattern.PLAIN),
+  SOME(Palette.LIGHT_ORANGE, Palette.DARK_GREY, Pattern.PLAIN),
   /** Much of a scale. */
   MUCH(Palette.ORANGE, Palette.DARK_GREY, Pattern.PLAIN),
   /** First of two methods. */

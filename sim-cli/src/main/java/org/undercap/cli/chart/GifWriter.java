@@ -36,13 +36,13 @@ public final class GifWriter {
    * A moving picture.
    *
    * @param frames pages of the same size, at least one
-   * @param hundredths how long each is shown (hundredths of a second)
+   * @param hundredths how long each of them is shown (hundredths of a second), as many as pages
    * @return a GIF file that begins anew at its end
-   * @throws IllegalArgumentException if there is no frame
+   * @throws IllegalArgumentException if there is no frame, or not a time for each
    */
-  public static byte[] write(List<ChartPage> frames, int hundredths) {
-    if (frames.isEmpty()) {
-      throw new IllegalArgumentException("a moving picture needs a frame");
+  public static byte[] write(List<ChartPage> frames, List<Integer> hundredths) {
+    if (frames.isEmpty() || frames.size() != hundredths.size()) {
+      throw new IllegalArgumentException("a moving picture needs frames, each with its time");
     }
     ImageWriter writer = ImageIO.getImageWritersByFormatName("gif").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -57,7 +57,7 @@ public final class GifWriter {
         BufferedImage image = image(full, dots, before, colours);
         before = dots;
         writer.writeToSequence(
-            new IIOImage(image, null, metadata(writer, image, hundredths, i == 0)), null);
+            new IIOImage(image, null, metadata(writer, image, hundredths.get(i), i == 0)), null);
       }
       writer.endWriteSequence();
     } catch (IOException e) {

@@ -330,8 +330,13 @@ final class LinePlotBox implements PlotBox {
     g.fill(new Rectangle2D.Double(left, box.getY(), right - left, box.getHeight()));
     g.setColor(Palette.DARK_GREY);
     g.setStroke(new BasicStroke(0.75f));
-    g.draw(new Line2D.Double(left, box.getY(), left, box.getMaxY()));
-    g.draw(new Line2D.Double(right, box.getY(), right, box.getMaxY()));
+    // What goes on beyond the plot is left open there.
+    if (mark.from() >= plot.from()) {
+      g.draw(new Line2D.Double(left, box.getY(), left, box.getMaxY()));
+    }
+    if (mark.to() <= plot.to()) {
+      g.draw(new Line2D.Double(right, box.getY(), right, box.getMaxY()));
+    }
   }
 
   private void level(Graphics2D g, double value) {

@@ -16,6 +16,9 @@ final class Palette {
   /** For filled areas with a dark edge only. */
   static final Color ORANGE = new Color(0xE69F00);
 
+  /** Orange (E69F00) mixed with as much white, for cells between white and orange, also in grey. */
+  static final Color LIGHT_ORANGE = new Color(0xF2CF7F);
+
   /** Sky (56B4E9) mixed with as much white, for cells that must differ from white in grey. */
   static final Color SKY = new Color(0xABDAF4);
 

@@ -28,7 +28,7 @@ final class TeachingLayout {
   private final SampleRow key;
   private final boolean keyed;
   private final List<PlotBox> boxes = new ArrayList<>();
-  private final List<Integer> barLines = new ArrayList<>();
+  private int barLines;
   private final double height;
 
   TeachingLayout(List<Plot> plots, ChartText text, ChartStyle style, boolean keyed) {
@@ -93,8 +93,8 @@ final class TeachingLayout {
     if (plot instanceof LinePlot lines) {
       return new LinePlotBox(lines, style, letters, scales.get(plot.unit()), width);
     } else if (plot instanceof BarPlot bars) {
-      if (barLines.isEmpty()) {
-        barLines.addAll(BarPlotBox.lines(bars, letters, width));
+      if (barLines == 0) {
+        barLines = BarPlotBox.lines(bars, letters, width);
       }
       Scale scale = scales.get(plot.unit());
       return new BarPlotBox(bars, style, letters, scale, width, withHeads, barLines);

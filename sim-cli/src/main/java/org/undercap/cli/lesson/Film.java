@@ -16,8 +16,17 @@ public final class Film {
   /** How long a day is shown (hundredths of a second). */
   private static final int SHOWN = 60;
 
+  /** How long the day of the treatment and the last day are shown (hundredths of a second). */
+  private static final int HELD = 300;
+
   /** Days of the print: before, on the day, when the cells open, when all are open. */
   private static final List<Integer> PRINTED = List.of(-1, 1, 6, 13);
+
+  private static final int DAY_BEFORE = PRINTED.get(0);
+  private static final int ALL_OPEN = PRINTED.get(PRINTED.size() - 1);
+
+  /** As many mites as before, if there are at least so many (fraction). */
+  private static final double AS_MANY = 0.9;
 
   private static final double MITES_PER_DOT = 4;
 
@@ -34,7 +43,10 @@ public final class Film {
   public Film(LessonPlace place, Speech speech) {
     film = TreatmentFilm.of(place);
     this.speech = speech;
-    this.place = speech.say("chart.subtitle", Map.of("place", speech.place(place.climate())));
+    this.place =
+        speech.say("chart.subtitle", Map.of("place", speech.place(place.climate())))
+            + " "
+            + speech.say("film.date", Map.of("date", film.treated()));
   }
 
   /**
@@ -56,7 +68,12 @@ public final class Film {
     for (TreatmentFilm.Day day : film.days()) {
       pages.add(picture(List.of(day), ChartStyle.FILM).pages().get(0));
     }
-    return GifWriter.write(pages, SHOWN);
+    int last = film.days().get(film.days().size() - 1).day();
+    List<Integer> shown =
+        film.days().stream()
+            .map(day -> day.day() == 0 || day.day() == last ? HELD : SHOWN)
+            .toList();
+    return GifWriter.write(pages, shown);
   }
 
   /**
@@ -77,7 +94,7 @@ public final class Film {
         new ChartText(
             speech.say("book.film"),
             place,
-            speech.say("film.finding"),
+            finding(),
             speech.say("film.limit"),
             days.stream().map(this::words).reduce((a, b) -> a + " " + b).orElseThrow());
     return new FilmFrame(
@@ -85,6 +102,21 @@ public final class Film {
         new FilmFrame.Captions(speech.say("film.cells"), dot),
         text,
         style);
+  }
+
+  private String finding() {
+    double before = onBees(DAY_BEFORE);
+    double after = onBees(ALL_OPEN);
+    Map<String, ?> figures = Map.of("days", ALL_OPEN, "before", before, "after", after);
+    return speech.say(after >= AS_MANY * before ? "film.finding" : "film.otherwise", figures);
+  }
+
+  private double onBees(int number) {
+    return film.days().stream()
+        .filter(day -> day.day() == number)
+        .mapToDouble(TreatmentFilm.Day::onBees)
+        .findFirst()
+        .orElseThrow();
   }
 
   private String words(TreatmentFilm.Day day) {

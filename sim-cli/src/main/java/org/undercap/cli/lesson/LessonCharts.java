@@ -61,7 +61,7 @@ final class LessonCharts {
     String title = title(panel);
     String unit = speech.say("unit." + panel.unit());
     return switch (panel.axis()) {
-      case DATES, NUMBERS -> lines(panel, title, unit);
+      case DATES, NUMBERS -> lines(panel, title, unit, result.dates());
       case BARS -> bars(panel, title, unit);
       case COLUMNS -> new MapDrawing(speech, panel, result).plot(title, unit);
     };
@@ -75,7 +75,7 @@ final class LessonCharts {
     return speech.words().has(key) ? speech.say(key) : speech.method(panel.key());
   }
 
-  private LinePlot lines(Panel panel, String title, String unit) {
+  private LinePlot lines(Panel panel, String title, String unit, Map<String, LocalDate> dates) {
     List<Series> drawn = panel.lines().stream().filter(s -> !s.key().equals(ALONE)).toList();
     double[] ends = ends(panel);
     List<LinePlot.Line> lines = new ArrayList<>();
@@ -90,7 +90,7 @@ final class LessonCharts {
     return new LinePlot(
         title,
         unit,
-        panel.across().isEmpty() ? "" : speech.say("across." + panel.across()),
+        panel.across().isEmpty() ? "" : speech.say("across." + panel.across(), dates),
         ticks(
             panel,
             ranges.isEmpty() ? ends[0] : ends[0] + 1,
@@ -102,7 +102,7 @@ final class LessonCharts {
         lines,
         ranges,
         panel.spans().stream()
-            .map(s -> new LinePlot.SpanMark(speech.say("span." + s.key()), s.from(), s.to()))
+            .map(s -> new LinePlot.SpanMark(speech.say("span." + s.key(), dates), s.from(), s.to()))
             .toList(),
         panel.levels().stream()
             .map(l -> new LinePlot.LevelMark(speech.say("level." + l.key()), l.value()))

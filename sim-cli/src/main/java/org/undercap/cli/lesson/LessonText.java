@@ -30,7 +30,7 @@ public record LessonText(
     String alternative) {
   private static final int NOTES = 3;
 
-  /** Closer than this, two methods count as equal (percentage points). */
+  /** Closer than this, two methods count as equal (mites of 100). */
   private static final double ALIKE = 5;
 
   /**

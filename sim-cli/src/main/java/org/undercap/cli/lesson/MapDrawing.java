@@ -10,16 +10,20 @@ import org.undercap.cli.chart.MapPlot;
 import org.undercap.lesson.Cell;
 import org.undercap.lesson.LessonResult;
 import org.undercap.lesson.Panel;
+import org.undercap.lesson.StartMap;
 
 /** Makes a map of cells: shares of harm, or which of two methods is ahead. */
 final class MapDrawing {
-  /** Closer than this, two methods count as equal (percentage points). */
+  /** Closer than this, two methods count as equal (mites of 100). */
   private static final double ALIKE = 5;
 
-  /** From here on harm is drawn as some, and as much (%). */
+  /** From here on harm is drawn as some (%). */
   private static final double SOME = 5;
 
-  private static final double MUCH = 10;
+  private static final double PERCENT = 100;
+  private static final String OWN = "own";
+  private static final String TODAY = "today";
+  private static final String EXAMPLE = "example";
 
   private final Speech speech;
   private final Panel panel;
@@ -48,21 +52,32 @@ final class MapDrawing {
 
   /** Head of a column. */
   String column(String head) {
-    return head.matches("\\d{4}-.*")
-        ? speech.date(LocalDate.parse(head)).replace('\u00a0', ' ')
-        : head;
+    String words =
+        compares()
+            ? speech.percent(Double.parseDouble(head) / PERCENT)
+            : speech.date(LocalDate.parse(head));
+    return words.replace('\u00a0', ' ');
   }
 
   /** Head of a row. */
   String row(String head) {
-    return compares() ? speech.say("row.outside", Double.parseDouble(head)) : speech.method(head);
+    if (compares()) {
+      return speech.say("row.outside", Double.parseDouble(head));
+    } else if (head.equals(StartMap.UNTREATED)) {
+      return speech.say("series.untreated");
+    }
+    double rounds = result.numbers().get(StartMap.ROUNDS + panel.rows().indexOf(head));
+    String method = speech.method(head);
+    return rounds > 1
+        ? speech.say("row.rounds", Map.of("method", method, "rounds", rounds))
+        : method;
   }
 
   /** A cell as text: a comparison with its sign, a mark behind what is this colony. */
   String words(Cell cell) {
     double shown = compares() ? Math.rint(cell.value()) : cell.value();
     String sign = compares() && shown > 0 ? "+" : "";
-    return sign + Speech.number(shown) + (isOwn(cell) ? " *" : "");
+    return sign + Speech.number(shown) + (isFramed(cell) ? " *" : "");
   }
 
   private MapPlot.Cell cell(Cell cell) {
@@ -72,17 +87,17 @@ final class MapDrawing {
         cell.row(),
         compares() ? ahead(cell.value()) : harm(cell.value()),
         value,
-        isOwn(cell),
+        isFramed(cell),
         cell.mark().equals("outside-limits"));
   }
 
-  private static boolean isOwn(Cell cell) {
-    return cell.mark().equals("own") || cell.mark().equals("today");
+  private static boolean isFramed(Cell cell) {
+    return List.of(OWN, TODAY, EXAMPLE).contains(cell.mark());
   }
 
   /** What the star in a table means; empty if there is none. */
   String star() {
-    return Stream.of("own", "today")
+    return Stream.of(OWN, TODAY)
         .filter(this::marked)
         .map(mark -> speech.say("key.marked", Map.of("mark", speech.say("key." + mark))))
         .findFirst()
@@ -103,7 +118,7 @@ final class MapDrawing {
     if (percent < SOME) {
       return Fill.LOW;
     }
-    return percent < MUCH ? Fill.SOME : Fill.MUCH;
+    return percent < StartMap.MUCH ? Fill.SOME : Fill.MUCH;
   }
 
   private List<MapPlot.Sample> key() {
@@ -117,9 +132,10 @@ final class MapDrawing {
       key.add(plain("some", Fill.SOME));
       key.add(plain("much", Fill.MUCH));
     }
-    for (String mark : List.of("own", "today")) {
+    for (String mark : List.of(OWN, TODAY, EXAMPLE)) {
       if (marked(mark)) {
-        key.add(new MapPlot.Sample(speech.say("key." + mark), Fill.LOW, true, false));
+        String words = speech.say("key." + mark, result.dates());
+        key.add(new MapPlot.Sample(words, Fill.LOW, true, false));
       }
     }
     if (marked("outside-limits")) {

@@ -39,7 +39,7 @@ class LessonChartsTest {
   private static final Set<String> COLOURS =
       Set.of(
           "#000000", "#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#d5ecfa", "#abdaf4",
-          "#faf4b8", "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
+          "#faf4b8", "#f2cf7f", "#ffffff", "#404040", "#8c8c8c", "#d0d0d0");
 
   private static final Pattern PAINT =
       Pattern.compile("(?:fill|stroke)=\"(rgb\\((\\d+),(\\d+),(\\d+)\\)|black|white)\"");
