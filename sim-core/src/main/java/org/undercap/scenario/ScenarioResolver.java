@@ -12,10 +12,12 @@ import org.undercap.climate.Climate;
 import org.undercap.climate.SeasonDay;
 import org.undercap.hive.ArrivalCatalogue;
 import org.undercap.hive.ArrivalLevel;
+import org.undercap.model.ModelParameters;
 import org.undercap.monitoring.Count;
 import org.undercap.monitoring.Wash;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Assumption.Basis;
+import org.undercap.simulation.StartShape;
 import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
 
@@ -69,6 +71,10 @@ public final class ScenarioResolver {
       return Reading.failed(problems);
     }
     RunDays run = days.orElseThrow();
+    checkLife(climate.orElseThrow(), run.start());
+    if (!problems.isEmpty()) {
+      return Reading.failed(problems);
+    }
     return Reading.of(
         new Scenario(
             written.name().orElseThrow().value(),
@@ -114,6 +120,19 @@ public final class ScenarioResolver {
         "colony.brood",
         "in climate " + climate.id() + " queens do not lay in the weeks before " + date,
         "choose another climate, or give your own site.eggs-per-day");
+  }
+
+  /** Every run begins with a healthy colony of the place, so it must be able to live there. */
+  private void checkLife(Climate climate, LocalDate start) {
+    try {
+      StartShape.at(climate, SeasonDay.of(start), ModelParameters.of(written.parameters()));
+    } catch (IllegalArgumentException e) {
+      problems.add(
+          written.site().orElseThrow().place(),
+          "site",
+          e.getMessage(),
+          "raise site.eggs-per-day, choose another climate, or look at parameters");
+    }
   }
 
   private ArrivalLevel arrivals() {

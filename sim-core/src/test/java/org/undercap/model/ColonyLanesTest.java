@@ -138,4 +138,18 @@ class ColonyLanesTest {
     assertEquals(500, three.mites(1), 1e-12);
     assertEquals(120, three.copy().mites(2), 1e-12);
   }
+
+  @Test
+  void pickedColoniesAreCopies() {
+    ColonyLanes two = colony().copies(0, 2);
+    two.scaleMites(1, 500);
+    ColonyLanes picked = two.pick(1, 0, 1);
+    two.scaleMites(1, 7);
+    assertEquals(3, picked.lanes());
+    assertEquals(500, picked.mites(0), 1e-12);
+    assertEquals(120, picked.mites(1), 1e-12);
+    assertEquals(500, picked.mites(2), 1e-12);
+    assertEquals(1, picked.sealedDroneCells().row(13)[1]);
+    assertEquals(12, picked.mothersInDroneCells().row(13)[1]);
+  }
 }

@@ -74,6 +74,22 @@ class DayEffectsTest {
     assertEquals(1, effects.workerBroodLeft[0]);
   }
 
+  @Test
+  void onlyWhatHarmsIsLookedAt() {
+    DayEffects effects = today();
+    effects.killMites(0, 0.2, 0);
+    effects.harmBees(0, 0, 0, 0);
+    assertFalse(effects.onAdults || effects.inCells || effects.onBrood);
+    effects.harmBees(0, 0, 0, 0.1);
+    assertTrue(effects.inCells);
+    assertFalse(effects.onAdults || effects.onBrood);
+    effects.harmBees(0, 0, 0.1, 0);
+    assertTrue(effects.onBrood);
+    assertFalse(effects.onAdults);
+    effects.harmBees(0, 0.1, 0, 0);
+    assertTrue(effects.onAdults);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {-1e-9, Double.NaN, Double.POSITIVE_INFINITY})
   void refusesImpossibleHazardsAndFactors(double bad) {

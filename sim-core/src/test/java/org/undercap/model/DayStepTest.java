@@ -44,6 +44,64 @@ class DayStepTest {
     assertEquals(12_000 - 2000 * 6 * 0.10 / 28, step.colony().adults(0), 1e-9);
   }
 
+  private static int finish(DayStep step) {
+    DayDrivers season = new DayDrivers();
+    season.set(0, 0, new double[] {5}, new double[] {0});
+    return step.finish(season, 17);
+  }
+
+  @Test
+  void cellsOpenAndDronesAgeByHand() {
+    ParameterSet shipped = ParameterSet.shipped();
+    ModelParameters parameters = ModelParameters.of(shipped);
+    ColonyLanes colony = broodless(parameters, 12_000, 0);
+    colony.set(Part.SEALED_WORKERS, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 60);
+    colony.set(Part.SEALED_DRONES, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 40);
+    colony.set(Part.ADULT_DRONES, 0, 100);
+    DayStep step = new DayStep(colony, parameters);
+    step.begin();
+    finish(step);
+    double sealedSurvival = shipped.value(ParameterId.BROOD_SURVIVAL_SEALED);
+    double dronesLeft = 100 * StrictMath.exp(-shipped.value(ParameterId.DRONE_DEATH));
+    assertEquals(60, step.flows().of(Flow.OPENED_CELLS, 0));
+    assertEquals(60 * sealedSurvival, step.flows().of(Flow.EMERGED_HEALTHY, 0), 1e-12);
+    assertEquals(dronesLeft + 40 * sealedSurvival, step.colony().total(Part.ADULT_DRONES, 0), 1e-9);
+  }
+
+  @Test
+  void withTheBeesTheKeeperTakesTheirMitesAndTheDrones() {
+    ParameterSet shipped = ParameterSet.shipped();
+    ModelParameters parameters = ModelParameters.of(shipped);
+    ColonyLanes colony = broodless(parameters, 9000, 100);
+    colony.set(Part.WEAKENED_ADULTS, 0, 600, 600, 600, 600, 600, 0);
+    colony.set(Part.ADULT_DRONES, 0, 200);
+    DayStep step = new DayStep(colony, parameters);
+    step.begin();
+    step.effects().remove(0, 0, 0, 0.25);
+    finish(step);
+    assertEquals(25, step.flows().of(Flow.REMOVED, 0), 1e-12);
+    assertEquals(75 * StrictMath.exp(-0.003), step.colony().mites(0), 1e-12);
+    assertEquals(2250, step.colony().total(Part.WEAKENED_ADULTS, 0), 1e-9);
+    double dronesLeft = 150 * StrictMath.exp(-shipped.value(ParameterId.DRONE_DEATH));
+    assertEquals(dronesLeft, step.colony().total(Part.ADULT_DRONES, 0), 1e-9);
+  }
+
+  @Test
+  void beesThatTheKeeperTookAreNotKilledToo() {
+    DayStep step = step(12_000, 100);
+    step.begin();
+    step.effects().remove(0, 0, 0, 0.25);
+    step.effects().harmBees(0, 0.1, 0, 0);
+    finish(step);
+    double killed = 9000 * -StrictMath.expm1(-0.1);
+    assertEquals(killed, step.flows().of(Flow.ADULTS_KILLED, 0), 1e-9);
+    double old = 1500 * 0.10 * 6 / 28;
+    assertEquals((9000 - old) * StrictMath.exp(-0.1), step.colony().adults(0), 1e-9);
+    step.begin();
+    finish(step);
+    assertEquals(0, step.flows().of(Flow.ADULTS_KILLED, 0));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "1510, 11.9, false",
