@@ -44,6 +44,24 @@ class AnswerWordsTest {
   }
 
   @Test
+  void heatOnTheFirstDaysOfFormicAcidIsSaidBesideTheHeadline() throws IOException {
+    String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
+    String dates = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + pads);
+    assertTrue(dates.contains("Do not begin if the forecast for the first days is hotter"), dates);
+    Files.writeString(
+        folder.resolve("week.csv"), "date,temperature_c\n2026-08-11,25.5\n");
+    String measured =
+        AUGUST.replace("central-european}", "central-european, daily-temperatures: week.csv}");
+    String front = section("THE ANSWER", measured + MANY_MITES + pads);
+    assertTrue(
+        front.contains(
+            "\"Pads\" would protect the winter bees better, but is ruled out: formic acid pads: too"
+                + " hot at its begin, the daily mean of 11 August 2026 is above 25 C."
+                + " This can be changed: begin it in cooler days."),
+        front);
+  }
+
+  @Test
   void aPlanThatComesTooLateIsSaidToProtectNothing() {
     String late =
         "plans: [{name: Winter only, steps: [{date: 2026-12-20, treatment: oxalic-dribble}]}]\n";
