@@ -35,9 +35,10 @@ final class RecountWords {
    */
   static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
-    String again = stillTooMany(expected, limit, next);
+    double most = limit * expected.bees() / HUNDRED;
+    boolean evenSo = expected.expected() >= most;
     String tells =
-        followup.noticed() >= TELLS || !again.isEmpty()
+        followup.noticed() >= TELLS || evenSo
             ? ""
             : ". One wash alone finds out only about "
                 + Figures.inHundred(followup.noticed())
@@ -50,24 +51,23 @@ final class RecountWords {
         + Numbers.range(expected.range().low(), expected.range().high(), 2)
         + " in 8 of 10 colonies); untreated it would be about "
         + Figures.whole(followup.untreated())
-        + ". Alarm at "
+        + (evenSo ? "" : ". At " + (int) Math.ceil(most) + " or more it has reached" + again(limit))
+        + (evenSo ? "" : ", whether it worked or not")
+        + ". At "
         + expected.alarm()
-        + " or more: it failed, or many mites came in"
+        + " or more the treatment itself probably failed, or many mites came in"
         + tells
         + (usual < OPENING ? COLD : "")
-        + again;
+        + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
   }
 
   /** A treatment that works may still leave more than the keeper wants. */
-  private static String stillTooMany(Recheck expected, double limit, Optional<LocalDate> next) {
-    double most = limit * expected.bees() / HUNDRED;
-    if (expected.expected() < most) {
-      return "";
-    }
-    return ". Even if it worked this is above the limit of "
-        + Numbers.exact(limit)
-        + " on 100 bees: treat again"
-        + next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
+  private static String again(double limit) {
+    return " the limit of " + Numbers.exact(limit) + " on 100 bees: treat again";
+  }
+
+  private static String waiting(Optional<LocalDate> next) {
+    return next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
   }
 
   private static String mites(double number) {

@@ -48,8 +48,7 @@ class AnswerWordsTest {
     String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
     String dates = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + pads);
     assertTrue(dates.contains("Do not begin if the forecast for the first days is hotter"), dates);
-    Files.writeString(
-        folder.resolve("week.csv"), "date,temperature_c\n2026-08-11,25.5\n");
+    Files.writeString(folder.resolve("week.csv"), "date,temperature_c\n2026-08-11,25.5\n");
     String measured =
         AUGUST.replace("central-european}", "central-european, daily-temperatures: week.csv}");
     String front = section("THE ANSWER", measured + MANY_MITES + pads);
@@ -100,6 +99,12 @@ class AnswerWordsTest {
     assertTrue(dates.contains("treat again, do not wait until 20 December 2026."), dates);
     String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
     assertFalse(mild.contains("Even if it worked"), mild);
+    assertTrue(
+        mild.contains(
+            "At 90 or more it has reached the limit of 30 on 100 bees: treat again, whether it"
+                + " worked or not. At "),
+        mild);
+    assertTrue(mild.contains(" or more the treatment itself probably failed"), mild);
   }
 
   @Test
