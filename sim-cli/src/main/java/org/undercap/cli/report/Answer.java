@@ -102,8 +102,18 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
     supersOff().ifPresent(dates::add);
     advice.followup().map(this::recount).ifPresent(dates::add);
+    new OutlookWords(this).furtherTreatment().filter(this::isNew).ifPresent(dates::add);
     dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
     return List.copyOf(dates);
+  }
+
+  /** Whether a count before that day does not already say so. */
+  private boolean isNew(PlanDate treatment) {
+    return advice
+        .followup()
+        .filter(count -> !count.date().isAfter(treatment.date()))
+        .filter(count -> RecountWords.stillTooMany(count, scenario().limit()))
+        .isEmpty();
   }
 
   /** The day on which the honey comes off, if the plan has to wait for that. */

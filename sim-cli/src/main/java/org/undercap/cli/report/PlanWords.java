@@ -19,7 +19,7 @@ final class PlanWords {
 
   /** What the weather decides on the day, whatever was written down before. */
   private static final String HEAT =
-      ". Do not begin if the forecast for the first days is hotter than the label allows";
+      ". Do not begin if its first days are forecast hotter than the label allows";
 
   private final List<PlanStep> steps;
   private final Optional<LocalDate> supersUntil;
@@ -122,7 +122,9 @@ final class PlanWords {
         capital(method.name())
             + dose(application)
             + number
-            + (method.hotLimit().isPresent() ? HEAT : ""));
+            + (method.hotLimit().isPresent() && application.date().equals(same.get(0))
+                ? HEAT
+                : ""));
     if (method.carrierDays() > 0) {
       add(
           dates,

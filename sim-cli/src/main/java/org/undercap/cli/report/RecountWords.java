@@ -35,8 +35,8 @@ final class RecountWords {
    */
   static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
-    double most = limit * expected.bees() / HUNDRED;
-    boolean evenSo = expected.expected() >= most;
+    double most = most(expected, limit);
+    boolean evenSo = stillTooMany(followup, limit);
     String tells =
         followup.noticed() >= TELLS || evenSo
             ? ""
@@ -55,19 +55,27 @@ final class RecountWords {
         + (evenSo ? "" : ", whether it worked or not")
         + ". At "
         + expected.alarm()
-        + " or more the treatment itself probably failed, or many mites came in"
+        + " or more the treatment probably failed, or many mites came in"
         + tells
         + (usual < OPENING ? COLD : "")
         + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
   }
 
-  /** A treatment that works may still leave more than the keeper wants. */
   private static String again(double limit) {
     return " the limit of " + Numbers.exact(limit) + " on 100 bees: treat again";
   }
 
   private static String waiting(Optional<LocalDate> next) {
-    return next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
+    return next.map(day -> ", do not wait until " + DateWords.day(day)).orElse(OutlookWords.FIND);
+  }
+
+  /** Whether even a treatment that works leaves more than the keeper wants. */
+  static boolean stillTooMany(Followup followup, double limit) {
+    return followup.expected().expected() >= most(followup.expected(), limit);
+  }
+
+  private static double most(Recheck expected, double limit) {
+    return limit * expected.bees() / HUNDRED;
   }
 
   private static String mites(double number) {
