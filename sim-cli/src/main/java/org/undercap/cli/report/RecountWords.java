@@ -55,7 +55,7 @@ final class RecountWords {
         + (evenSo ? "" : ", whether it worked or not")
         + ". At "
         + expected.alarm()
-        + " or more the treatment probably failed, or many mites came in"
+        + " or more it probably failed, or many mites came in"
         + tells
         + (usual < OPENING ? COLD : "")
         + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
@@ -66,7 +66,7 @@ final class RecountWords {
   }
 
   private static String waiting(Optional<LocalDate> next) {
-    return next.map(day -> ", do not wait until " + DateWords.day(day)).orElse(OutlookWords.FIND);
+    return next.map(day -> " before " + DateWords.day(day)).orElse(OutlookWords.FIND);
   }
 
   /** Whether even a treatment that works leaves more than the keeper wants. */
