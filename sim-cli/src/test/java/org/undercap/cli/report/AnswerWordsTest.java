@@ -168,6 +168,20 @@ class AnswerWordsTest {
   }
 
   @Test
+  void whatWouldChangeTheAdviceIsSaidInSimplePartsWithPlanAndDate() throws IOException {
+    String change =
+        section(
+            "WHAT WOULD CHANGE THIS ADVICE",
+            Files.readString(Path.of("../scenarios/roof-nine.yaml")));
+    assertTrue(change.contains("Not even 8 times or an eighth as many mites would"), change);
+    assertTrue(
+        change.matches(".*comes first if \".*\" begins [0-9]+ days later, on [0-9]+ .* 2026.*"),
+        change);
+    String curves = Files.readString(folder.resolve("out/infestation.svg"));
+    assertTrue(curves.contains("run with middle values: "), curves);
+  }
+
+  @Test
   void saysWhichLimitIsUsed() {
     String none = run(AUGUST + MANY_MITES + VAPOURS).out().replaceAll("\\s+", " ");
     assertTrue(
