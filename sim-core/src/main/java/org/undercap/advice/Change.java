@@ -3,28 +3,47 @@ package org.undercap.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.math3.util.Precision;
 import org.undercap.climate.Spell;
 import org.undercap.climate.TemperatureCourse;
 import org.undercap.ensemble.MiteBelief;
 import org.undercap.hive.ArrivalLevel;
 import org.undercap.scenario.HiveFacts;
 import org.undercap.scenario.Plan;
+import org.undercap.scenario.Quantities;
 import org.undercap.scenario.Scenario;
 
 /** One thing that may differ from what was written down, and how much of it is tried at most. */
 enum Change {
   /** More or fewer mites than the counts say. */
-  MITES("mites", "times as many mites", 1, 8, true),
+  MITES("mites", "as many mites", 1, 8, true),
   /** More or less brood. */
-  BROOD("brood", "times as much brood", 1, 4, true),
+  BROOD("brood", "as much brood", 1, 4, true),
   /** Warmer or cooler weeks from the first day on. */
   TEMPERATURE("temperature", "C", 0, 6, false),
   /** More or fewer mites arriving. */
-  ARRIVALS("arrivals", "times as many mites arriving", 1, 10, true),
+  ARRIVALS("arrivals", "as many mites arriving", 1, 10, true),
   /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
   private static final int SPELL_DAYS = 55;
+
+  /** Borders are rough, so what lies this close to a simple part is called so (fraction). */
+  private static final double ROUGH = 0.07;
+
+  private static final List<String> PARTS =
+      List.of(
+          "",
+          "",
+          "half",
+          "a third",
+          "a quarter",
+          "a fifth",
+          "a sixth",
+          "a seventh",
+          "an eighth",
+          "a ninth",
+          "a tenth");
   private final String id;
   private final String unit;
   private final double none;
@@ -57,7 +76,7 @@ enum Change {
   String words(double size) {
     double amount = amount(size);
     return switch (this) {
-      case MITES, BROOD, ARRIVALS -> String.format(Locale.ROOT, "%.2g %s", amount, unit);
+      case MITES, BROOD, ARRIVALS -> multiple(amount) + " " + unit;
       case TEMPERATURE ->
           String.format(
               Locale.ROOT,
@@ -66,6 +85,16 @@ enum Change {
               amount > 0 ? "warmer" : "cooler");
       case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
     };
+  }
+
+  /** As in {@code 2.1 times}, {@code half} and {@code an eighth}. */
+  private static String multiple(double amount) {
+    double parts = 1 / amount;
+    long whole = Math.round(parts);
+    boolean named = whole >= 2 && whole < PARTS.size() && Math.abs(parts - whole) < ROUGH * whole;
+    return named
+        ? PARTS.get((int) whole)
+        : Quantities.format(Precision.round(amount, amount < 1 ? 2 : 1)) + " times";
   }
 
   Scenario apply(Scenario scenario, String chosen, double size) {

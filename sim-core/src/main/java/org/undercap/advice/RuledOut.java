@@ -30,6 +30,12 @@ public final class RuledOut {
   private static final List<String> ORDINALS =
       List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
 
+  /**
+   * The first days of a vapour are its strongest: too much heat then kills brood and queens (days;
+   * assumption, common practice).
+   */
+  private static final int FIRST_DAYS = 3;
+
   private final Scenario scenario;
 
   /**
@@ -216,11 +222,42 @@ public final class RuledOut {
                         + (tooCool(applications) ? ": too cold" : ": too hot")
                         + ", only "
                         + Math.round(100 * share)
-                        + " % of its days lie "
+                        + " % of its days have a daily mean "
                         + band(method)));
+          } else {
+            applications.stream()
+                .flatMap(a -> hotStart(a).stream())
+                .findFirst()
+                .ifPresent(reasons::add);
           }
         });
     return reasons;
+  }
+
+  /** A day among the first of an application that is likelier than not too hot for its method. */
+  private Optional<Objection> hotStart(PlanStep.Application application) {
+    if (application.method().hotLimit().isEmpty()) {
+      return Optional.empty();
+    }
+    double limit = application.method().hotLimit().getAsDouble();
+    LocalDate first = application.date();
+    return first
+        .datesUntil(first.plusDays(FIRST_DAYS))
+        .filter(date -> !date.isAfter(application.until()) && !date.isAfter(scenario.end()))
+        .filter(date -> scenario.climate().temperature().at(date) > limit)
+        .findFirst()
+        .map(
+            date ->
+                Objection.curable(
+                    application.method().name()
+                        + ": too hot at its begin, the daily mean "
+                        + (scenario.climate().temperature().measured(date)
+                            ? "of " + date + " is"
+                            : "is then usually")
+                        + " above "
+                        + said(limit)
+                        + " C",
+                    "begin it in cooler days"));
   }
 
   private static String band(Method method) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.undercap.climate.Climate;
 import org.undercap.climate.Spell;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
@@ -77,6 +78,31 @@ class AdviceTest {
                         noVapour.start().plusDays(55),
                         5)));
     assertTrue(advise(warm).chosenPlan().name().startsWith("Gel"), "in a warm autumn");
+  }
+
+  /** Heat in the first days of formic acid rules it out though most of its days are cool enough. */
+  @Test
+  void aHeatWaveInTheFirstDaysRulesFormicAcidOut() {
+    Scenario august =
+        Scenarios.august(
+            "mites: {in-colony: 1500}",
+            Scenarios.plan("Pads", "2026-08-10", "formic-pads")
+                + Scenarios.plan("Strips", "2026-08-10", "amitraz-strips"));
+    assertEquals("", reasons(august, "Pads"));
+    LocalDate begin = LocalDate.of(2026, 8, 10);
+    for (int day = 0; day < 3; day++) {
+      Scenario hot = august.withClimate(warmOn(august, begin.plusDays(day)));
+      String words = reasons(hot, "Pads");
+      assertTrue(
+          words.contains("too hot at its begin, the daily mean is then usually above 25 C"), words);
+      assertEquals("", reasons(hot, "Strips"));
+    }
+    assertEquals("", reasons(august.withClimate(warmOn(august, begin.plusDays(3))), "Pads"));
+  }
+
+  private static Climate warmOn(Scenario scenario, LocalDate day) {
+    Climate climate = scenario.climate();
+    return climate.withTemperature(new Spell(climate.temperature(), day, day, 12));
   }
 
   @Test

@@ -56,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
     String count = plans == 1 ? "1 plan" : plans + " plans";
     out.print(
         file
-            + ": good: "
+            + (supersWithoutEnd(scenario) ? ": usable, 1 warning: " : ": good: ")
             + scenario.name()
             + ", "
             + count

@@ -25,6 +25,9 @@ import org.undercap.treatment.PlanStep;
  * @param estimate what the counts say about them; empty if the user gave the number
  */
 public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> estimate) {
+  private static final String DECIDE =
+      "Decide what to change: a plan, or what rules it out; then compare again";
+
   /**
    * Makes an answer, with the estimate that people are told.
    *
@@ -34,6 +37,11 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
    */
   public static Answer of(Advice advice, StartMites mites) {
     return new Answer(advice, mites, mites.posterior().map(MitePosterior::estimate));
+  }
+
+  /** Whether there are plans, and none of them can be used. */
+  private boolean stuck() {
+    return scenario().plans().size() > 1 && advice.second().isEmpty();
   }
 
   Scenario scenario() {
@@ -102,8 +110,21 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
     supersOff().ifPresent(dates::add);
     advice.followup().map(this::recount).ifPresent(dates::add);
+    if (stuck()) {
+      dates.add(new PlanDate(scenario().start(), PlanDate.Kind.DECIDE, DECIDE));
+    }
+    new OutlookWords(this).furtherTreatment().filter(this::isNew).ifPresent(dates::add);
     dates.sort(Comparator.comparing(PlanDate::date).thenComparing(PlanDate::kind));
     return List.copyOf(dates);
+  }
+
+  /** Whether a count before that day does not already say so. */
+  private boolean isNew(PlanDate treatment) {
+    return advice
+        .followup()
+        .filter(count -> !count.date().isAfter(treatment.date()))
+        .filter(count -> RecountWords.stillTooMany(count, scenario().limit()))
+        .isEmpty();
   }
 
   /** The day on which the honey comes off, if the plan has to wait for that. */

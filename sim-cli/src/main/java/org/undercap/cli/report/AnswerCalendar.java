@@ -96,7 +96,11 @@ final class AnswerCalendar {
   }
 
   private static String brief(PlanDate date) {
-    return date.kind() == PlanDate.Kind.COUNT ? "count mites again" : date.words();
+    return switch (date.kind()) {
+      case COUNT -> "count mites again";
+      case DECIDE -> date.words().split("[:.]", 2)[0];
+      default -> date.words().split("\\. ", 2)[0];
+    };
   }
 
   /** The library wants whole days as midnights of the machine's own zone. */

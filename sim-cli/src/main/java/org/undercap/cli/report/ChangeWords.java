@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.undercap.cli.report.Report.Paragraph;
 import org.undercap.cli.report.Report.Term;
 import org.undercap.cli.report.Report.Terms;
 import org.undercap.scenario.Plan;
+import org.undercap.treatment.PlanStep;
 
 /** What would turn the advice round, and whether another wash could. */
 final class ChangeWords {
@@ -54,13 +56,14 @@ final class ChangeWords {
               "What is tried here is how far one thing alone must differ from what was written down"
                   + " until another plan comes first, be it by the bees that it saves or because"
                   + " the weather then rules out one of the two. The borders are rough."));
-      blocks.add(new Terms(terms(answer.advice().flips())));
+      blocks.add(new Terms(terms(answer)));
     }
     blocks.add(new Paragraph(wash(answer.advice().anotherWash())));
     return blocks;
   }
 
-  private static List<Term> terms(List<FlipPoint> flips) {
+  private static List<Term> terms(Answer answer) {
+    List<FlipPoint> flips = answer.advice().flips();
     Map<String, List<FlipPoint>> byThing = new LinkedHashMap<>();
     flips.forEach(flip -> byThing.computeIfAbsent(flip.what(), w -> new ArrayList<>()).add(flip));
     List<Term> terms = new ArrayList<>();
@@ -72,8 +75,8 @@ final class ChangeWords {
             point
                 .instead()
                 .ifPresentOrElse(
-                    plan -> sentences.add(first(plan) + when(what, whole(point.change()))),
-                    () -> not.add(whole(point.change())));
+                    plan -> sentences.add(first(plan) + when(answer, point)),
+                    () -> not.add(change(answer, point)));
           }
           if (!not.isEmpty()) {
             sentences.add("not even " + either(not) + " would change the choice");
@@ -88,10 +91,11 @@ final class ChangeWords {
     return (plan.equals(Plan.DO_NOTHING) ? "doing nothing" : "\"" + plan + "\"") + " comes first ";
   }
 
-  private static String when(String what, String change) {
-    return switch (what) {
+  private static String when(Answer answer, FlipPoint point) {
+    String change = change(answer, point);
+    return switch (point.what()) {
       case "temperature" -> "if it is " + change;
-      case "start" -> "if this plan begins " + change;
+      case "start" -> "if " + answer.name(answer.advice().chosen()) + " begins " + change;
       default -> "with " + change;
     };
   }
@@ -99,6 +103,21 @@ final class ChangeWords {
   /** Nobody knows the border to a tenth. */
   private static String whole(String change) {
     return change.replaceAll("\\b(\\d+)\\.0\\b", "$1");
+  }
+
+  private static String change(Answer answer, FlipPoint point) {
+    String change = whole(point.change());
+    return point.what().equals("start") ? change + begin(answer, change) : change;
+  }
+
+  /** The day on which the plan to take would begin if it came so many days later. */
+  private static String begin(Answer answer, String daysLater) {
+    long days = Long.parseLong(daysLater.substring(0, daysLater.indexOf(' ')));
+    return answer.advice().chosenPlan().steps().stream()
+        .map(PlanStep::date)
+        .min(Comparator.naturalOrder())
+        .map(date -> ", on " + DateWords.day(date.plusDays(days)))
+        .orElse("");
   }
 
   /** Changes joined by "or", what they have in common at both ends said once. */

@@ -15,19 +15,22 @@ final class ChartWords {
     LocalDate date = date(answer.comparison());
     return "Mites on 100 bees on "
         + DateWords.brief(date)
-        + ": "
+        + ", run with middle values: "
         + each(answer, run -> per100(run.table(), date));
   }
 
   /** A finding for readers who cannot see the chart, which says itself what it shows. */
   static String alternative(String finding) {
-    return finding + ", in the run with middle values.";
+    return finding + ".";
   }
 
   /** The finding of the chart of all mites. */
   static String plans(Answer answer) {
     LocalDate date = date(answer.comparison());
-    return "All mites on " + DateWords.brief(date) + ": " + each(answer, run -> all(run, date));
+    return "All mites on "
+        + DateWords.brief(date)
+        + ", run with middle values: "
+        + each(answer, run -> all(run, date));
   }
 
   private interface Told {

@@ -19,6 +19,9 @@ final class OutlookWords {
   /** A colony that is lost more often than this must be told of (fraction). */
   static final double LOSS_TOLD = 0.05;
 
+  static final String FIND =
+      ". \"undercap plan FILE\" finds treatments, \"undercap timing FILE\" their last date";
+
   private final Answer answer;
   private final Comparison comparison;
   private final int chosen;
@@ -58,7 +61,7 @@ final class OutlookWords {
   }
 
   /** The first day after a treatment of the plan on which it leaves more mites than the limit. */
-  private Optional<String> tooMany() {
+  private Optional<Integer> tooManyOn() {
     Plan plan = answer.chosen().plan();
     LocalDate done =
         RecountDay.lastDayOfTreatment(plan, answer.scenario())
@@ -68,16 +71,42 @@ final class OutlookWords {
     for (int i = 0; i < dates.size(); i++) {
       LocalDate date = dates.get(i);
       if (date.isAfter(done) && answer.median(chosen, PlanTables.COUNTS.get(i)) > limit) {
-        return Optional.of(
-            (chosen == nothing ? "Not without treatment: on " : "Not enough by itself: on ")
-                + on100Bees(chosen, i)
-                + ", above the limit of "
-                + Numbers.exact(limit)
-                + ". "
-                + what(answer.nextTreatment(date)));
+        return Optional.of(i);
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<String> tooMany() {
+    return tooManyOn()
+        .map(
+            i ->
+                (chosen == nothing ? "Not without treatment: on " : "Not enough by itself: on ")
+                    + on100Bees(chosen, i)
+                    + ", above the limit of "
+                    + Numbers.exact(limit)
+                    + ". "
+                    + what(answer.nextTreatment(countDate(i))));
+  }
+
+  /** The same for the days on which something is to be done. */
+  Optional<PlanDate> furtherTreatment() {
+    return tooManyOn()
+        .map(
+            i ->
+                new PlanDate(
+                    countDate(i),
+                    PlanDate.Kind.DECIDE,
+                    (chosen == nothing ? "Treat" : "Treat again")
+                        + " before this day: about "
+                        + Figures.said(answer.result(chosen), PlanTables.COUNTS.get(i))
+                        + " mites on 100 bees expected, above the limit of "
+                        + Numbers.exact(limit)
+                        + (answer.nextTreatment(countDate(i)).isPresent() ? "" : FIND)));
+  }
+
+  private LocalDate countDate(int number) {
+    return comparison.dates().countDates().get(number);
   }
 
   private String what(Optional<LocalDate> next) {
@@ -112,7 +141,7 @@ final class OutlookWords {
   }
 
   private String on100Bees(int place, int date) {
-    return DateWords.day(comparison.dates().countDates().get(date))
+    return DateWords.day(countDate(date))
         + " there are about "
         + Figures.said(answer.result(place), PlanTables.COUNTS.get(date))
         + " mites on 100 bees";

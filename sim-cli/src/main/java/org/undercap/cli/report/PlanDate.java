@@ -20,7 +20,9 @@ public record PlanDate(LocalDate date, Kind kind, String words) {
     /** Something is done to queen, brood or bees. */
     MEASURE,
     /** Mites are counted again. */
-    COUNT;
+    COUNT,
+    /** What the plan leaves open must be decided. */
+    DECIDE;
 
     /**
      * The sort as files have it.

@@ -16,6 +16,11 @@ final class PlanWords {
   private static final List<String> TIMES = List.of("", "once", "twice");
   private static final List<String> NUMBERS =
       List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+
+  /** What the weather decides on the day, whatever was written down before. */
+  private static final String HEAT =
+      ". Do not begin if its first days are forecast hotter than the label allows";
+
   private final List<PlanStep> steps;
   private final Optional<LocalDate> supersUntil;
 
@@ -114,7 +119,12 @@ final class PlanWords {
         dates,
         application.date(),
         PlanDate.Kind.APPLY,
-        capital(method.name()) + dose(application) + number);
+        capital(method.name())
+            + dose(application)
+            + number
+            + (method.hotLimit().isPresent() && application.date().equals(same.get(0))
+                ? HEAT
+                : ""));
     if (method.carrierDays() > 0) {
       add(
           dates,

@@ -35,9 +35,10 @@ final class RecountWords {
    */
   static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
     Recheck expected = followup.expected();
-    String again = stillTooMany(expected, limit, next);
+    double most = most(expected, limit);
+    boolean evenSo = stillTooMany(followup, limit);
     String tells =
-        followup.noticed() >= TELLS || !again.isEmpty()
+        followup.noticed() >= TELLS || evenSo
             ? ""
             : ". One wash alone finds out only about "
                 + Figures.inHundred(followup.noticed())
@@ -50,24 +51,31 @@ final class RecountWords {
         + Numbers.range(expected.range().low(), expected.range().high(), 2)
         + " in 8 of 10 colonies); untreated it would be about "
         + Figures.whole(followup.untreated())
-        + ". Alarm at "
+        + (evenSo ? "" : ". At " + (int) Math.ceil(most) + " or more it has reached" + again(limit))
+        + (evenSo ? "" : ", whether it worked or not")
+        + ". At "
         + expected.alarm()
-        + " or more: it failed, or many mites came in"
+        + " or more it probably failed, or many mites came in"
         + tells
         + (usual < OPENING ? COLD : "")
-        + again;
+        + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
   }
 
-  /** A treatment that works may still leave more than the keeper wants. */
-  private static String stillTooMany(Recheck expected, double limit, Optional<LocalDate> next) {
-    double most = limit * expected.bees() / HUNDRED;
-    if (expected.expected() < most) {
-      return "";
-    }
-    return ". Even if it worked this is above the limit of "
-        + Numbers.exact(limit)
-        + " on 100 bees: treat again"
-        + next.map(day -> ", do not wait until " + DateWords.day(day)).orElse("");
+  private static String again(double limit) {
+    return " the limit of " + Numbers.exact(limit) + " on 100 bees: treat again";
+  }
+
+  private static String waiting(Optional<LocalDate> next) {
+    return next.map(day -> " before " + DateWords.day(day)).orElse(OutlookWords.FIND);
+  }
+
+  /** Whether even a treatment that works leaves more than the keeper wants. */
+  static boolean stillTooMany(Followup followup, double limit) {
+    return followup.expected().expected() >= most(followup.expected(), limit);
+  }
+
+  private static double most(Recheck expected, double limit) {
+    return limit * expected.bees() / HUNDRED;
   }
 
   private static String mites(double number) {

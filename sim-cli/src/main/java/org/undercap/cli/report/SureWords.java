@@ -108,7 +108,7 @@ final class SureWords {
           + " mites on 100 bees in at least 9 of 10 runs. Go on counting mites.";
     }
     return answer.advice().second().isEmpty()
-        ? "Do nothing for now: something rules out every other plan."
+        ? "None of your plans can be used as they are written: something rules out each of them."
         : "Do nothing for now: no plan that nothing rules out does the colony any better.";
   }
 

@@ -48,6 +48,7 @@ class CheckCommandTest {
     assertTrue(
         run.out().contains(file + ": warning: colony.supers: on, but not until when"), run.out());
     assertTrue(run.out().contains("supers-until: 2026-08-22"), run.out());
+    assertTrue(run.out().startsWith(file + ": usable, 1 warning: Small yard, "), run.out());
     Files.writeString(
         file, SmallScenario.TEXT.replace("9000 cells}", "9000 cells, supers-until: 2026-08-09}"));
     assertEquals(1, CliRun.of("check", file.toString()).out().lines().count());

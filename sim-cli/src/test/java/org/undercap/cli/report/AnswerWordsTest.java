@@ -35,12 +35,32 @@ class AnswerWordsTest {
   @Test
   void saysAtOnceThatWinterBeesAreNotProtectedAndWhichPlanCanBePutRight() {
     String front = section("THE ANSWER", AUGUST + MANY_MITES + VAPOURS);
+    assertTrue(front.startsWith("None of your plans can be used as they are written: "), front);
+    String dates = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + VAPOURS);
     assertTrue(
-        front.startsWith("Do nothing for now: something rules out every other plan."), front);
+        dates.contains("8 August 2026: Decide what to change: a plan, or what rules"), dates);
+    assertFalse(dates.contains("nothing to do"), dates);
     assertTrue(front.contains("the winter bees are not protected"), front);
     assertTrue(front.contains("\"Weekly vapour\" would"), front);
     assertTrue(front.contains("but is ruled out: oxalic acid sublimation is repeated"), front);
     assertTrue(front.contains("use it once or 4 times 5 days apart"), front);
+  }
+
+  @Test
+  void heatOnTheFirstDaysOfFormicAcidIsSaidBesideTheHeadline() throws IOException {
+    String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
+    String dates = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + pads);
+    assertTrue(dates.contains("Do not begin if its first days are forecast hotter"), dates);
+    Files.writeString(folder.resolve("week.csv"), "date,temperature_c\n2026-08-11,25.5\n");
+    String measured =
+        AUGUST.replace("central-european}", "central-european, daily-temperatures: week.csv}");
+    String front = section("THE ANSWER", measured + MANY_MITES + pads);
+    assertTrue(
+        front.contains(
+            "\"Pads\" would protect the winter bees better, but is ruled out: formic acid pads: too"
+                + " hot at its begin, the daily mean of 11 August 2026 is above 25 C."
+                + " This can be changed: begin it in cooler days."),
+        front);
   }
 
   @Test
@@ -75,13 +95,38 @@ class AnswerWordsTest {
   }
 
   @Test
+  void aPlanThatIsNotEnoughNamesTheDayAndTheNextStep() throws IOException {
+    String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
+    String many = AUGUST + MANY_MITES + "arrivals: collapsing\n" + pads;
+    String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 1}\n");
+    assertTrue(
+        dates.matches(".* 2026: Treat again before this day: about [^:]*above the limit.*"), dates);
+    assertTrue(dates.contains("\"undercap plan FILE\" finds treatments"), dates);
+    String nothing = section("WHAT TO DO WHEN", AUGUST + MANY_MITES);
+    assertTrue(
+        nothing.matches(".* 2026: Treat before this day: about .*above the limit of 3.*"), nothing);
+    assertTrue(nothing.contains("\"undercap plan FILE\" finds treatments"), nothing);
+    String alone = Files.readString(folder.resolve("out/calendar.ics"));
+    assertTrue(alone.contains("SUMMARY:Yard: Treat before this day\r\n"), alone);
+    section("WHAT TO DO WHEN", many);
+    String calendar = Files.readString(folder.resolve("out/calendar.ics"));
+    assertTrue(calendar.contains("SUMMARY:Yard: Formic acid pads\r\n"), calendar);
+  }
+
+  @Test
   void aCountThatIsGoodNewsAndStillTooHighIsCalledSo() {
     String many = AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE;
     String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 0.5}\n");
     assertTrue(dates.contains("Even if it worked this is above the limit of 0.5"), dates);
-    assertTrue(dates.contains("treat again, do not wait until 20 December 2026."), dates);
+    assertTrue(dates.contains("treat again before 20 December 2026."), dates);
     String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
     assertFalse(mild.contains("Even if it worked"), mild);
+    assertTrue(
+        mild.contains(
+            "At 90 or more it has reached the limit of 30 on 100 bees: treat again, whether it"
+                + " worked or not. At "),
+        mild);
+    assertTrue(mild.contains(" or more it probably failed"), mild);
   }
 
   @Test
@@ -120,6 +165,20 @@ class AnswerWordsTest {
         text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
     assertTrue(text.contains("how many real colonies die is not forecast"), text);
     assertFalse(text.contains("alive"), text);
+  }
+
+  @Test
+  void whatWouldChangeTheAdviceIsSaidInSimplePartsWithPlanAndDate() throws IOException {
+    String change =
+        section(
+            "WHAT WOULD CHANGE THIS ADVICE",
+            Files.readString(Path.of("../scenarios/roof-nine.yaml")));
+    assertTrue(change.contains("Not even 8 times or an eighth as many mites would"), change);
+    assertTrue(
+        change.matches(".*comes first if \".*\" begins [0-9]+ days later, on [0-9]+ .* 2026.*"),
+        change);
+    String curves = Files.readString(folder.resolve("out/infestation.svg"));
+    assertTrue(curves.contains("run with middle values: "), curves);
   }
 
   @Test
