@@ -19,7 +19,7 @@ final class PlanWords {
 
   /** What the weather decides on the day, whatever was written down before. */
   private static final String HEAT =
-      ". Do not begin if its first days are forecast hotter than the label allows";
+      ". Wait if hotter days than the label allows are forecast";
 
   private final List<PlanStep> steps;
   private final Optional<LocalDate> supersUntil;

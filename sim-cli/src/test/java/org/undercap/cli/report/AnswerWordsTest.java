@@ -50,7 +50,7 @@ class AnswerWordsTest {
   void heatOnTheFirstDaysOfFormicAcidIsSaidBesideTheHeadline() throws IOException {
     String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
     String dates = section("WHAT TO DO WHEN", AUGUST + MANY_MITES + pads);
-    assertTrue(dates.contains("Do not begin if its first days are forecast hotter"), dates);
+    assertTrue(dates.contains("Wait if hotter days than the label allows"), dates);
     Files.writeString(folder.resolve("week.csv"), "date,temperature_c\n2026-08-11,25.5\n");
     String measured =
         AUGUST.replace("central-european}", "central-european, daily-temperatures: week.csv}");
