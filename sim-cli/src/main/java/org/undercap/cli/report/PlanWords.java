@@ -130,10 +130,7 @@ final class PlanWords {
           dates,
           application.date().plusDays(method.carrierDays()),
           PlanDate.Kind.REMOVE,
-          "Take out what is left of the "
-              + method.name()
-              + " of "
-              + DateWords.brief(application.date()));
+          "Take out the " + method.name() + " of " + DateWords.brief(application.date()));
     }
   }
 

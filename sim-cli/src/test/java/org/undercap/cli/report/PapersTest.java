@@ -45,8 +45,8 @@ class PapersTest {
     Map<LocalDate, String> expected = new TreeMap<>();
     expected.put(LocalDate.of(2026, 8, 10), "Thymol gel, 1 of 2");
     expected.put(LocalDate.of(2026, 8, 24), "Thymol gel, 2 of 2");
-    expected.put(LocalDate.of(2026, 9, 7), "Take out what is left of the thymol gel of 10 Aug");
-    expected.put(LocalDate.of(2026, 9, 21), "Take out what is left of the thymol gel of 24 Aug");
+    expected.put(LocalDate.of(2026, 9, 7), "Take out the thymol gel of 10 Aug");
+    expected.put(LocalDate.of(2026, 9, 21), "Take out the thymol gel of 24 Aug");
     expected.put(LocalDate.of(2026, 9, 27), "count mites again");
     assertEquals(expected, found);
   }
