@@ -18,8 +18,7 @@ final class PlanWords {
       List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
   /** What the weather decides on the day, whatever was written down before. */
-  private static final String HEAT =
-      ". Wait if hotter days than the label allows are forecast";
+  private static final String HEAT = ". Wait if hotter days than the label allows are forecast";
 
   private final List<PlanStep> steps;
   private final Optional<LocalDate> supersUntil;
