@@ -39,6 +39,16 @@ record SyntaxError(Place place, String message, String hint) {
               "write key: value",
               true),
           new Saying(
+              "while scanning an anchor",
+              "text may not begin with this character",
+              "put text that begins with & into quotes",
+              true),
+          new Saying(
+              "while scanning an alias",
+              "text may not begin with this character",
+              "put text that begins with * into quotes",
+              true),
+          new Saying(
               "cannot start any token",
               "text may not begin with this character",
               "put text that begins with it into quotes",
@@ -99,8 +109,9 @@ record SyntaxError(Place place, String message, String hint) {
     return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
   }
 
+  /** The first line, without letters that a terminal would obey. */
   private static String firstLine(String said) {
-    String line = said.lines().findFirst().orElse("");
+    String line = said.lines().findFirst().orElse("").replaceAll("\\p{Cntrl}", "").strip();
     return line.isEmpty() ? "" : line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1);
   }
 }
