@@ -40,6 +40,10 @@ find_java() {
 # make_archive FILE JAR SCENARIO
 make_archive() {
   run=$(mktemp -d "$1.XXXXXX" 2>/dev/null) || return 0
+  # The Java that comes along has none of its own classes kept yet.
+  if [ -w "$java_home/lib/server" ] && ! [ -f "$java_home/lib/server/classes.jsa" ]; then
+    "$java_home/bin/java" -Xshare:dump </dev/null >/dev/null 2>&1 || true
+  fi
   # shellcheck disable=SC2086
   "$java_home/bin/java" $java_options -XX:ArchiveClassesAtExit="$run/undercap.jsa" -jar "$2" \
     compare "$3" --members=64 --out="$run/out" </dev/null >/dev/null 2>&1 || rm -f "$run/undercap.jsa"
