@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
+import org.undercap.cli.output.TextPage;
 import org.undercap.scenario.Assumption;
 import org.undercap.scenario.Problem;
 import org.undercap.scenario.Reading;
@@ -74,9 +75,11 @@ final class CheckCommand implements Callable<Integer> {
               + "\n");
     }
     if (assumptions) {
+      TextPage page = new TextPage();
       for (Assumption assumption : scenario.assumptions()) {
-        out.print("  " + assumption.field() + ": " + assumption.text() + "\n");
+        page.item(assumption.field() + ": " + assumption.text());
       }
+      out.print(page.render());
     }
   }
 

@@ -92,12 +92,12 @@ public final class GrowthPage {
     TextTable table =
         new TextTable()
             .text("place")
-            .number("season:\nrate\n(per day)")
+            .number("season:\nrate\n(a day)")
             .number("season:\ndoubling\n(days)")
             .number("season:\nmites\n(times)")
             .number("autumn:\nmites\n(times)")
-            .number("held:\nmatrix\n(per day)")
-            .number("held:\nequation\n(per day)");
+            .number("held:\nmatrix\n(a day)")
+            .number("held:\nequation\n(a day)");
     studies.forEach(
         (name, study) ->
             table.row(
@@ -127,10 +127,10 @@ public final class GrowthPage {
         new TextTable()
             .name("day")
             .number("brood\nindex")
-            .number("run\n(per day)")
-            .number("matrix\n(per day)")
-            .number("equation, days\n(per day)")
-            .number("equation, continuous\n(per day)");
+            .number("run\n(a day)")
+            .number("matrix\n(a day)")
+            .number("equation, days\n(a day)")
+            .number("equation, continuous\n(a day)");
     for (MonthGrowth month : study.months()) {
       months.row(
           DateWords.brief(month.date()),

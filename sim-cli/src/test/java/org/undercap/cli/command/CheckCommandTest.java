@@ -35,7 +35,7 @@ class CheckCommandTest {
   void assumptionsAreListedIfAsked() {
     CliRun run = CliRun.of("check", SmallScenario.in(folder, "small.yaml"), "--assumptions");
     assertEquals(0, run.exitCode());
-    assertTrue(run.out().contains("\n  colony.floor: the floor is closed\n"), run.out());
+    assertTrue(run.out().contains("\n- colony.floor: the floor is closed\n"), run.out());
     assertEquals("", run.err());
   }
 
