@@ -46,7 +46,7 @@ final class ChangeWords {
     if (answer.advice().flips().isEmpty()) {
       blocks.add(
           new Paragraph(
-              "Very little. The first plans lie so close together that a smaller set of runs puts"
+              "Very little. The first plans lie so close together that a smaller set of simulated seasons puts"
                   + " another one first, perhaps "
                   + answer.name(answer.advice().second().get())
                   + ". Choose between them by work, money and what you have at hand."));

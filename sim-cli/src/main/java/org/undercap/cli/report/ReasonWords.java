@@ -95,7 +95,7 @@ final class ReasonWords {
               + until
               + "; and mites left now breed on in spring.";
       case OF_THE_RUN ->
-          "No winter bees are reared in this run, so the plans are judged by all the brood that"
+          "No winter bees are reared in these months, so the plans are judged by all the brood that"
               + " emerges until "
               + until
               + ".";

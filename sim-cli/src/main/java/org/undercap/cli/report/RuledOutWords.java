@@ -99,7 +99,7 @@ final class RuledOutWords {
 
   private static String gain(By by) {
     return switch (by) {
-      case LOSSES -> "lose the colony in fewer runs";
+      case LOSSES -> "lose the colony in fewer simulated seasons";
       case HARM_TO_BROOD -> "protect the winter bees better";
       case WEAKENED_BEES -> "leave fewer weakened bees";
       case MITES_LEFT -> "leave fewer mites";

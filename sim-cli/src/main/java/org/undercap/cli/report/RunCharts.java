@@ -30,7 +30,7 @@ public final class RunCharts {
   private static final int FIGURES = 2;
 
   private static final String LIMIT =
-      "One run with middle values for an average colony of these facts; real colonies scatter widely around it.";
+      "A typical season of an average colony with these facts; real colonies scatter widely around it.";
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private final Scenario scenario;

@@ -31,15 +31,6 @@ final class SureWords {
     ruledOut = new RuledOutWords(answer);
   }
 
-  /** What counts as harm, for people. */
-  static String harmed(Comparison comparison) {
-    return switch (comparison.dates().judged()) {
-      case WINTER_BEES -> "winter brood";
-      case LATE -> "late brood";
-      case OF_THE_RUN -> "brood";
-    };
-  }
-
   /** The answer in one or two sentences. */
   String headline() {
     if (comparison.results().size() == 1) {
@@ -65,7 +56,7 @@ final class SureWords {
     String best =
         ruledOut.any() ? "Of the plans that nothing rules out it " : "Of the plans compared it ";
     return switch (by) {
-      case LOSSES -> best + "loses the colony in the fewest runs.";
+      case LOSSES -> best + "loses the colony in the fewest simulated seasons.";
       case HARM_TO_BROOD -> best + "protects the winter bees best.";
       case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
       case MITES_LEFT ->
@@ -105,7 +96,7 @@ final class SureWords {
       return "Do nothing for now. No plan protects the winter bees better, and untreated the colony"
           + " stays below the limit of "
           + Numbers.exact(answer.scenario().limit())
-          + " mites on 100 bees in at least 9 of 10 runs. Go on counting mites.";
+          + " mites on 100 bees in at least 9 of 10 simulated seasons. Go on counting mites.";
     }
     return answer.advice().second().isEmpty()
         ? "None of your plans can be used as they are written: something rules out each of them."
@@ -186,13 +177,13 @@ final class SureWords {
             + Figures.runs(better)
             + ": "
             + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
-            + " % of the "
-            + harmed(comparison)
-            + " parasitised, not "
+            + " of 100 "
+            + HarmWords.bees(comparison.dates().judged())
+            + " are harmed, not "
             + Figures.plain(PERCENT * median(other, Ranking.HARM))
-            + " % ("
-            + points(PERCENT * fewer[0], PERCENT * fewer[2])
-            + ").");
+            + " ("
+            + fewer(PERCENT * fewer[0], PERCENT * fewer[2])
+            + " of 100).");
   }
 
   /** How the chosen plan compares with others: what is said before and after their names. */
@@ -203,10 +194,10 @@ final class SureWords {
   }
 
   /** The range of 8 in 10 of a difference, without a sign. */
-  private static String points(double low, double high) {
+  private static String fewer(double low, double high) {
     String most = Figures.plain(high);
     return low < 0 && !Figures.plain(low).equals("0")
-        ? "from " + Figures.plain(-low) + " points more to " + most + " points less"
-        : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
+        ? "from " + Figures.plain(-low) + " more to " + most + " fewer"
+        : Figures.plain(Math.max(0, low)) + " to " + most + " fewer";
   }
 }
