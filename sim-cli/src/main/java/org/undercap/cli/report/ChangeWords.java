@@ -43,6 +43,15 @@ final class ChangeWords {
       blocks.add(new Paragraph("There is no second plan that could take the place of this one."));
       return blocks;
     }
+    if (answer.waiting().isPresent()) {
+      blocks.add(
+          new Paragraph(
+              "The next count: "
+                  + RecountWords.treatAt(
+                      answer.advice().nextWash().orElseThrow(), answer.scenario().limit())
+                  + ". So would a lower limit of your own."));
+      return blocks;
+    }
     if (answer.advice().flips().isEmpty()) {
       blocks.add(
           new Paragraph(

@@ -23,7 +23,9 @@ final class ProtectionWords {
     double untreated = answer.median(nothing, Ranking.HARM);
     double left = answer.median(chosen, Ranking.HARM);
     JudgedBrood judged = answer.comparison().dates().judged();
-    if (judged == JudgedBrood.OF_THE_RUN || untreated <= Ranking.STEP) {
+    if (judged == JudgedBrood.OF_THE_RUN
+        || untreated <= Ranking.STEP
+        || answer.needsNoTreatment()) {
       return Optional.empty();
     }
     if (judged == JudgedBrood.LATE) {

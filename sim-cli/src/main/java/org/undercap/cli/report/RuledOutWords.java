@@ -18,7 +18,11 @@ final class RuledOutWords {
     this.answer = answer;
     for (int place : answer.comparison().ranking()) {
       if (!objections(place).isEmpty()) {
-        answer.advice().wouldLeadBy(place).ifPresent(by -> better.put(place, by));
+        answer
+            .advice()
+            .wouldLeadBy(place)
+            .filter(by -> by != By.MITES_LEFT || !answer.needsNoTreatment())
+            .ifPresent(by -> better.put(place, by));
       }
     }
   }

@@ -34,7 +34,8 @@ final class SureWords {
   /** The answer in one or two sentences. */
   String headline() {
     if (comparison.results().size() == 1) {
-      return "This scenario has no plan but to do nothing, so there is nothing to choose from.";
+      return "This scenario has no plan but to do nothing, so there is nothing to choose from."
+          + wash().map(words -> " " + words).orElse("");
     }
     if (chosen == answer.nothing()) {
       return nothing();
@@ -47,7 +48,8 @@ final class SureWords {
 
   /** What must be known at once: winter bees that are not protected, a better plan ruled out. */
   List<String> warnings() {
-    return Stream.of(ProtectionWords.of(answer), ruledOut.curable())
+    Optional<String> wait = chosen == answer.nothing() ? Optional.empty() : wash();
+    return Stream.of(wait, ProtectionWords.of(answer), ruledOut.curable())
         .flatMap(Optional::stream)
         .toList();
   }
@@ -92,15 +94,53 @@ final class SureWords {
   }
 
   private String nothing() {
+    String wash = wash().map(words -> " " + words).orElse(" Go on counting mites.");
+    if (answer.waiting().isPresent()) {
+      return wash.strip()
+          + " Of your plans "
+          + answer.name(answer.waiting().get())
+          + " would then come first.";
+    }
     if (answer.advice().needless()) {
       return "Do nothing for now. No plan protects the winter bees better, and untreated the colony"
           + " stays below the limit of "
           + Numbers.exact(answer.scenario().limit())
-          + " mites on 100 bees in at least 9 of 10 simulated seasons. Go on counting mites.";
+          + " mites on 100 bees in at least 9 of 10 simulated seasons."
+          + wash;
     }
-    return answer.advice().second().isEmpty()
-        ? "None of your plans can be used as they are written: something rules out each of them."
-        : "Do nothing for now: no plan that nothing rules out does the colony any better.";
+    return (answer.stuck()
+            ? "None of your plans can be used as they are written: something rules out each of them."
+            : "Do nothing for now: no plan that nothing rules out does the colony any better.")
+        + wash().map(words -> " " + words).orElse("");
+  }
+
+  /** When to count again if no treatment is needed now, and at which count to treat. */
+  private Optional<String> wash() {
+    return answer
+        .advice()
+        .nextWash()
+        .map(
+            wash ->
+                "No treatment needed now; wash "
+                    + wash.bees()
+                    + " bees again on "
+                    + DateWords.day(wash.date())
+                    + ". "
+                    + RecountWords.treatAt(wash, answer.scenario().limit())
+                    + ".");
+  }
+
+  private Optional<String> below() {
+    return answer
+        .advice()
+        .nextWash()
+        .map(
+            wash ->
+                "Until "
+                    + DateWords.day(wash.date())
+                    + " the untreated colony stays below the limit in at least 9 of 10 simulated"
+                    + " seasons"
+                    + (wash.mayReachLimit() ? "." : "; never wait longer than four weeks."));
   }
 
   private Optional<By> behind(int place) {
@@ -125,6 +165,7 @@ final class SureWords {
       against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
     }
     against.forEach((words, names) -> items.add(words.sentence(names)));
+    below().ifPresent(items::add);
     items.addAll(ruledOut.others());
     items.addAll(new OutlookWords(answer).items());
     return items;
