@@ -1,6 +1,7 @@
 package org.undercap.cli.report;
 
 import java.util.List;
+import java.util.Optional;
 import org.undercap.cli.report.Report.Term;
 
 /** What every report says: the limits of the model, and the words of the trade. */
@@ -48,5 +49,16 @@ final class Glossary {
               "middle and range of 8 in 10",
               "half of the simulated seasons lie above the middle; one in ten lies below the range, one in ten above."));
 
+  private static final String SEASON =
+      "Simulated season: this colony worked out once, with its own draw of all that nobody knows.";
+
   private Glossary() {}
+
+  /** What words of the first page mean, those that it uses. */
+  static Optional<String> explained(String text) {
+    String words =
+        (text.contains(" harmed") ? HarmWords.MEANING + " " : "")
+            + (text.contains("simulated season") ? SEASON : "");
+    return words.isEmpty() ? Optional.empty() : Optional.of(words.strip());
+  }
 }

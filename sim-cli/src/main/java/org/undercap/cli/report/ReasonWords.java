@@ -90,8 +90,8 @@ final class ReasonWords {
     String until = DateWords.day(dates.winterBeesUntil());
     return switch (dates.judged()) {
       case LATE ->
-          "Most bees that live through winter are out already. What can still be saved is the brood"
-              + " that emerges until "
+          "Most bees that live through winter are out already. What can still be saved are the late"
+              + " bees, those that emerge until "
               + until
               + "; and mites left now breed on in spring.";
       case OF_THE_RUN ->

@@ -168,6 +168,8 @@ final class SureWords {
     below().ifPresent(items::add);
     items.addAll(ruledOut.others());
     items.addAll(new OutlookWords(answer).items());
+    String said = headline() + String.join(" ", warnings()) + String.join(" ", items);
+    Glossary.explained(said).ifPresent(items::add);
     return items;
   }
 
