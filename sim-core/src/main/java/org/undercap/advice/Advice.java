@@ -24,11 +24,12 @@ import org.undercap.scenario.Scenario;
  * @param order places of the plans that nothing rules out, the best first
  * @param behind by what plans fell behind the best of these, by place in the scenario; empty for
  *     the best, for plans that nothing tells from it, and for those ruled out
- * @param needless whether doing nothing comes first because no treatment is needed: it harms the
- *     bees as little as any, and at least 9 of 10 runs stay below the limit
+ * @param needless whether no treatment is needed at all: doing nothing harms the bees as little as
+ *     any plan, and at least 9 of 10 members stay below the limit to the end
  * @param flips what would change the choice
  * @param anotherWash whether another wash is worth it
- * @param followup when to count again
+ * @param followup when to count again after the treatment
+ * @param nextWash when to count again if no treatment is needed now; empty if one is
  */
 public record Advice(
     Comparison comparison,
@@ -38,7 +39,8 @@ public record Advice(
     boolean needless,
     List<FlipPoint> flips,
     WashValue anotherWash,
-    Optional<Followup> followup) {
+    Optional<Followup> followup,
+    Optional<NextWash> nextWash) {
   private static final int WASH = 300;
 
   /** Doing nothing is the first of the plans. */
@@ -54,7 +56,8 @@ public record Advice(
    * @param needless whether no treatment is needed
    * @param flips what would change the choice
    * @param anotherWash whether another wash is worth it
-   * @param followup when to count again
+   * @param followup when to count again after the treatment
+   * @param nextWash when to count again if no treatment is needed now
    * @throws IllegalArgumentException if all plans are ruled out
    */
   public Advice {
@@ -78,17 +81,40 @@ public record Advice(
     Scenario scenario = comparison.scenario();
     RuledOut rules = new RuledOut(scenario);
     List<List<Objection>> reasons = scenario.plans().stream().map(rules::objections).toList();
-    Choice choice = Choice.of(outcomes(comparison), reasons, comparison.dates().judged());
-    Plan chosen = scenario.plans().get(choice.order().get(0));
+    Choice ranked = Choice.of(outcomes(comparison), reasons, comparison.dates().judged());
+    Optional<NextWash> wash = nextWash(comparison, ranked);
+    boolean waits = wash.flatMap(NextWash::instead).isPresent();
+    Choice choice = waits ? ranked.waiting() : ranked;
+    int chosen = choice.order().get(0);
     return new Advice(
         comparison,
         reasons,
         choice.order(),
         choice.behind(),
         choice.needless(),
-        choice.order().size() < 2 ? List.of() : FlipSearch.of(comparison, belief, chosen),
+        waits || choice.order().size() < 2
+            ? List.of()
+            : FlipSearch.of(comparison, belief, scenario.plans().get(chosen)),
         WashValue.of(comparison.results(), choice.order(), scenario.parameters()),
-        followup(comparison, choice.order().get(0)));
+        followup(comparison, chosen),
+        wash);
+  }
+
+  /**
+   * The wash for which a colony can wait: no plan that begins before it would spare the bees harm
+   * that anyone could see.
+   */
+  private static Optional<NextWash> nextWash(Comparison comparison, Choice choice) {
+    Scenario scenario = comparison.scenario();
+    int first = choice.order().get(0);
+    return NextWash.of(scenario, comparison.results().get(NOTHING).bands())
+        .flatMap(
+            wash ->
+                !wash.comesAfterTheBeginOf(scenario.plans().get(first))
+                    ? Optional.of(wash)
+                    : choice.nothingHarmsNoMore() && wash.allowsToWait(scenario)
+                        ? Optional.of(wash.insteadOf(first))
+                        : Optional.empty());
   }
 
   private static List<OutcomeTable> outcomes(Comparison comparison) {

@@ -32,21 +32,30 @@ record Choice(List<Integer> order, List<Optional<By>> behind, boolean needless) 
             .boxed()
             .toList();
     Ranking ranking = Ranking.of(allowed.stream().map(outcomes::get).toList(), judged);
-    List<Integer> order = new ArrayList<>(ranking.order().stream().map(allowed::get).toList());
+    List<Integer> order = ranking.order().stream().map(allowed::get).toList();
     List<Optional<By>> behind =
         new ArrayList<>(Collections.nCopies(outcomes.size(), Optional.empty()));
     for (int i = 0; i < allowed.size(); i++) {
       behind.set(allowed.get(i), ranking.behind().get(i));
     }
-    boolean needless =
-        allowed.contains(NOTHING)
-            && behind.get(NOTHING).filter(by -> by != By.MITES_LEFT).isEmpty()
-            && staysBelowTheLimit(outcomes.get(NOTHING));
-    if (needless) {
-      order.remove(Integer.valueOf(NOTHING));
-      order.add(0, NOTHING);
-    }
-    return new Choice(order, behind, needless);
+    Choice ranked = new Choice(order, behind, false);
+    return ranked.nothingHarmsNoMore() && staysBelowTheLimit(outcomes.get(NOTHING))
+        ? new Choice(ranked.waiting().order(), behind, true)
+        : ranked;
+  }
+
+  /** Whether doing nothing is allowed and harms the bees no more than anyone could see. */
+  boolean nothingHarmsNoMore() {
+    return order.contains(NOTHING)
+        && behind.get(NOTHING).filter(by -> by != By.MITES_LEFT).isEmpty();
+  }
+
+  /** The same with doing nothing before all others. */
+  Choice waiting() {
+    List<Integer> first = new ArrayList<>(order);
+    first.remove(Integer.valueOf(NOTHING));
+    first.add(0, NOTHING);
+    return new Choice(first, behind, needless);
   }
 
   private static boolean staysBelowTheLimit(OutcomeTable outcomes) {

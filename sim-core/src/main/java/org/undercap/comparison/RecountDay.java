@@ -11,7 +11,24 @@ import org.undercap.treatment.PlanStep;
 
 /** When to count again after the treatments of a plan. */
 public final class RecountDay {
+  /**
+   * Daily mean outside below which hives stay closed: some 12 C in the warmest hour (C; assumption,
+   * common practice).
+   */
+  private static final double OPENING = 8;
+
   private RecountDay() {}
+
+  /**
+   * Whether most hives stay closed at the usual temperature of a day.
+   *
+   * @param scenario its climate
+   * @param date the day
+   * @return true if bees should not be taken from the hive
+   */
+  public static boolean tooCold(Scenario scenario, LocalDate date) {
+    return scenario.climate().temperature().at(date) < OPENING;
+  }
 
   /**
    * The last day on which the first treatments act, with those that follow each other without a

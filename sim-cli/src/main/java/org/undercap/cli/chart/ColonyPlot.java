@@ -19,14 +19,12 @@ final class ColonyPlot {
   /** Distance of two markers on a curve (letters). */
   private static final double MARKER_DISTANCE = 6;
 
-  /** Narrowest band that a photocopy keeps (points). */
-  private static final double THINNEST_BAND = 1.5;
-
   private final ChartStyle style;
   private final Letters letters;
   private final Rectangle2D box;
   private final DaySpan span;
   private final Content content;
+  private final TreatmentBands bands;
   private final LineLabels labels;
   private boolean allLabelled = true;
 
@@ -59,6 +57,7 @@ final class ColonyPlot {
     this.box = box;
     this.span = span;
     this.content = content;
+    this.bands = new TreatmentBands(content.plan().marks(), span, box);
     this.labels = placeLabels();
   }
 
@@ -76,8 +75,8 @@ final class ColonyPlot {
         .forEach(values -> traces.add(trace(values, content.bees().orElseThrow())));
     LabelPlacer placer = new LabelPlacer(box, traces, style.lineWidth(), !content.brief());
     for (Mark mark : content.plan().marks()) {
-      placer.avoid(edge(bandLeft(mark), 1));
-      placer.avoid(edge(bandRight(mark), 1));
+      placer.avoid(edge(bands.left(mark), 1));
+      placer.avoid(edge(bands.right(mark), 1));
     }
     content
         .course()
@@ -110,7 +109,7 @@ final class ColonyPlot {
     if (content.bees().isPresent()) {
       PlotParts.draw(g, areaPlot(content.bees().get()), box);
     }
-    drawBands(g);
+    bands.draw(g);
     PlotParts.draw(g, linePlot(withDates), box);
     content.course().lostOnDay().ifPresent(day -> drawLost(g, day));
     labels.draw(g);
@@ -162,31 +161,6 @@ final class ColonyPlot {
     plot.setDataset(data);
     plot.setRenderer(renderer);
     return plot;
-  }
-
-  private double bandLeft(Mark mark) {
-    return span.xInside(mark.from());
-  }
-
-  private double bandRight(Mark mark) {
-    double right = span.xInside(mark.until().plusDays(1));
-    return Math.min(Math.max(right, bandLeft(mark) + THINNEST_BAND), box.getMaxX());
-  }
-
-  private void drawBands(Graphics2D g) {
-    g.setStroke(new BasicStroke(0.75f));
-    for (Mark mark : content.plan().marks()) {
-      if (!span.shows(mark)) {
-        continue;
-      }
-      double left = bandLeft(mark);
-      double right = bandRight(mark);
-      g.setColor(Meaning.TREATMENT.look().color());
-      g.fill(new Rectangle2D.Double(left, box.getY(), right - left, box.getHeight()));
-      g.setColor(Palette.DARK_GREY);
-      g.draw(new Line2D.Double(left, box.getY(), left, box.getMaxY()));
-      g.draw(new Line2D.Double(right, box.getY(), right, box.getMaxY()));
-    }
   }
 
   private double lostX(int day) {

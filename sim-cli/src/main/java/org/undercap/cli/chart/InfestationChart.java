@@ -10,6 +10,7 @@ import org.undercap.climate.Hemisphere;
  */
 public final class InfestationChart implements Chart {
   private final List<Course> courses;
+  private final Optional<PlanCourse> treated;
   private final Optional<ThresholdLine> threshold;
   private final ChartText text;
   private final Hemisphere hemisphere;
@@ -17,11 +18,13 @@ public final class InfestationChart implements Chart {
 
   private InfestationChart(
       List<Course> courses,
+      Optional<PlanCourse> treated,
       Optional<ThresholdLine> threshold,
       ChartText text,
       Hemisphere hemisphere,
       ChartStyle style) {
     this.courses = courses;
+    this.treated = treated;
     this.threshold = threshold;
     this.text = text;
     this.hemisphere = hemisphere;
@@ -32,6 +35,7 @@ public final class InfestationChart implements Chart {
    * A chart whose axes fit all plans.
    *
    * @param courses at least one course; their order decides their looks, see {@link Look#ofPlan}
+   * @param treated the plan whose treatments are shown as bands; empty for none
    * @param threshold limit at which to act, with its source
    * @param text words
    * @param hemisphere half of the earth, named below the dates
@@ -41,6 +45,7 @@ public final class InfestationChart implements Chart {
    */
   public static InfestationChart of(
       List<Course> courses,
+      Optional<PlanCourse> treated,
       Optional<ThresholdLine> threshold,
       ChartText text,
       Hemisphere hemisphere,
@@ -48,7 +53,7 @@ public final class InfestationChart implements Chart {
     if (courses.isEmpty()) {
       throw new IllegalArgumentException("a comparison needs at least one course");
     }
-    return new InfestationChart(List.copyOf(courses), threshold, text, hemisphere, style);
+    return new InfestationChart(List.copyOf(courses), treated, threshold, text, hemisphere, style);
   }
 
   @Override
@@ -58,7 +63,8 @@ public final class InfestationChart implements Chart {
 
   @Override
   public List<ChartPage> pages() {
-    InfestationLayout layout = new InfestationLayout(courses, threshold, text, hemisphere, style);
+    InfestationLayout layout =
+        new InfestationLayout(courses, treated, threshold, text, hemisphere, style);
     return List.of(layout.page());
   }
 }

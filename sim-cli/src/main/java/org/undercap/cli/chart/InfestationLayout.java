@@ -35,6 +35,8 @@ final class InfestationLayout {
 
   private final List<Course> courses;
   private final Optional<ThresholdLine> threshold;
+  private final TreatmentBands bands;
+  private final FlagStrip flags;
   private final ChartText text;
   private final Hemisphere hemisphere;
   private final ChartStyle style;
@@ -47,6 +49,7 @@ final class InfestationLayout {
 
   InfestationLayout(
       List<Course> courses,
+      Optional<PlanCourse> treated,
       Optional<ThresholdLine> threshold,
       ChartText text,
       Hemisphere hemisphere,
@@ -62,12 +65,19 @@ final class InfestationLayout {
             courses.stream().map(Course::plan).toList(),
             courses.stream().map(InfestationLayout::largest).toList(),
             threshold.map(ThresholdLine::mitesPer100Bees).orElse(0.0));
-    this.frame = new PageFrame(style, letters, text, axis.note());
     this.scale = axis.scale();
-    double left = Math.rint(frame.left() + Axes.sideRoom(letters, scale));
-    double right = Math.rint(frame.right() - namesWidth() - sampleWidth());
+    PageFrame bare = new PageFrame(style, letters, text, "");
+    double left = Math.rint(bare.left() + Axes.sideRoom(letters, scale));
+    double right = Math.rint(bare.right() - namesWidth() - sampleWidth());
     this.span = DaySpan.of(courses, left, right - left);
-    double top = Math.rint(frame.bodyTop());
+    List<PlanCourse> flagged = treated.stream().toList();
+    FlagTexts flagTexts = FlagTexts.of(flagged, span, letters, bare.left(), bare.right());
+    this.flags =
+        treated
+            .map(plan -> flagTexts.strip(plan, span))
+            .orElse(new FlagStrip(letters, bare.left(), bare.right()));
+    this.frame = new PageFrame(style, letters, text, (flagTexts.key() + " " + axis.note()).strip());
+    double top = Math.rint(frame.bodyTop() + flags.height());
     double below = Axes.bottomRoom(letters) + frame.footerHeight();
     List<List<String>> words = new ArrayList<>(courses.stream().map(this::name).toList());
     threshold.ifPresent(line -> words.add(words(line)));
@@ -75,6 +85,8 @@ final class InfestationLayout {
     double lowest = top + Math.max(LOWEST_PLOT * style.textSize(), names) + below;
     this.height = Math.ceil(Math.max(style.chartHeight(), lowest));
     this.box = new Rectangle2D.Double(left, top, right - left, Math.rint(height - below - top));
+    List<Mark> marks = treated.map(PlanCourse::marks).orElse(List.of());
+    this.bands = new TreatmentBands(marks, span, box);
   }
 
   private double namesWidth() {
@@ -100,6 +112,8 @@ final class InfestationLayout {
       traces.add(Trace.of(values, course.start(), span, box, scale.top()));
     }
     frame.draw(g, height);
+    flags.draw(g, box.getY());
+    bands.draw(g);
     PlotParts.draw(g, plot(), box);
     threshold.ifPresent(line -> drawThreshold(g, line));
     drawNames(g, traces);

@@ -13,7 +13,7 @@ import org.undercap.climate.Hemisphere;
 
 /** Puts the two panels of a chart of start dates side by side, with the key above them. */
 final class WaitingLayout {
-  private static final String HARM_TITLE = "parasitised winter brood (%)";
+  private static final String HARM_TITLE = "winter bees harmed (%)";
   private static final String UNTREATED = "no treatment";
   private static final String RULED_OUT = "this date is ruled out";
   private static final double GAP = 6;
@@ -44,8 +44,8 @@ final class WaitingLayout {
     letters = Letters.of(style);
     String note =
         lines.size() <= WaitingPanel.MOST_RANGES
-            ? "Line: middle of the runs; area: 8 in 10 of them."
-            : "Middle of the runs; how far they scatter is in the table.";
+            ? "Line: middle of the simulated seasons; area: 8 in 10 of them."
+            : "Middle of the simulated seasons; how far they scatter is in the table.";
     frame = new PageFrame(style, letters, text, note);
     harm = new WaitingPanel(lines, WaitingLine.Point::harm, harmUntreated.middle(), style, letters);
     mites =

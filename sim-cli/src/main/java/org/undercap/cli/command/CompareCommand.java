@@ -44,7 +44,8 @@ import picocli.CommandLine.Spec;
     name = "compare",
     description = {
       "Compares all plans of a scenario and says which to take: a page to print, a calendar, a sheet for records, charts and data.",
-      "Without --out and --json the files go to the folder SCENARIO-comparison, which is made in the working folder; an older comparison in it is replaced."
+      "Without --out and --json the files go to the folder SCENARIO-comparison, which is made in the working folder; an older comparison in it is replaced.",
+      "Exit code 4 if no plan of a scenario can be advised: something rules out each of them, or there is no advice for such a colony."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -77,7 +78,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Scenario> scenarios = ScenarioOptions.readAll(files, parameters);
     int exitCode = ExitCodes.DONE;
     if (files.size() > 1) {
-      compareAll(scenarios);
+      exitCode = compareAll(scenarios);
     } else {
       Scenario scenario = scenarios.get(0);
       if (json.wanted()) {
@@ -92,14 +93,14 @@ final class CompareCommand implements Callable<Integer> {
         refuse(scenario, refusal.get(), folder);
         exitCode = ExitCodes.CHECK_SAYS_NO;
       } else {
-        answer(scenario, folder);
+        exitCode = answer(scenario, folder);
       }
     }
     spec.commandLine().getErr().flush();
     return exitCode;
   }
 
-  private void answer(Scenario scenario, OutputFolder folder) {
+  private int answer(Scenario scenario, OutputFolder folder) {
     PrintWriter err = spec.commandLine().getErr();
     if (writesFiles()) {
       AnswerFiles.check(folder, output.svg());
@@ -110,10 +111,23 @@ final class CompareCommand implements Callable<Integer> {
       err.print(
           "next: open "
               + folder.path().resolve(AnswerFiles.PAGE)
-              + " and print it; count again after the treatment\n");
+              + " and print it; "
+              + (answer.stuck() ? "change a plan, then compare again\n" : "count mites again\n"));
     } else {
       print(answer);
     }
+    return without(answer.stuck() ? stems() : List.of());
+  }
+
+  /** Says for which scenarios no plan can be used; returns the exit code. */
+  private int without(List<String> names) {
+    if (names.isEmpty()) {
+      return ExitCodes.DONE;
+    }
+    spec.commandLine()
+        .getErr()
+        .print("no plan can be advised for: " + String.join(", ", names) + "\n");
+    return ExitCodes.CHECK_SAYS_NO;
   }
 
   private void print(Answer answer) {
@@ -139,7 +153,7 @@ final class CompareCommand implements Callable<Integer> {
     }
   }
 
-  private void compareAll(List<Scenario> scenarios) {
+  private int compareAll(List<Scenario> scenarios) {
     if (json.wanted()) {
       throw new UsageException("--json prints one document; give one scenario");
     }
@@ -156,6 +170,7 @@ final class CompareCommand implements Callable<Integer> {
       AnswerFiles.check(folder, output.svg());
     }
     AnswerIndex index = new AnswerIndex();
+    List<String> without = new ArrayList<>();
     for (int i = 0; i < scenarios.size(); i++) {
       Scenario scenario = scenarios.get(i);
       OutputFolder folder = all.in(stems.get(i)).with(manifest(scenario, files.get(i)));
@@ -163,15 +178,20 @@ final class CompareCommand implements Callable<Integer> {
       if (refusal.isPresent()) {
         RefusalFiles.write(scenario, refusal.get(), folder, err);
         index.add(stems.get(i), scenario.name(), refusal.get().text());
+        without.add(stems.get(i));
       } else {
         Answer answer = answer(scenario);
         write(answer, files.get(i), folder, () -> {});
         index.add(stems.get(i), scenario.name(), AnswerWords.headline(answer));
+        if (answer.stuck()) {
+          without.add(stems.get(i));
+        }
       }
     }
     index.write(all, err);
     spec.commandLine().getOut().print(index.text());
     spec.commandLine().getOut().flush();
+    return without(without);
   }
 
   private Manifest manifest(Scenario scenario, Path file) {

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
       " 1:something failed unexpectedly",
       " 2:the command line is wrong",
       " 3:a file that was read is not valid",
-      " 4:a check that was asked for says no"
+      " 4:a check that was asked for says no, or no plan can be advised"
     })
 public final class RootCommand implements Callable<Integer> {
   /** The name of the option that shows the technical details of an unexpected error. */

@@ -14,7 +14,7 @@ public final class ExitCodes {
   /** A file was read and is not valid. */
   public static final int INVALID_FILE = 3;
 
-  /** A check that the user asked for says no. */
+  /** A check that the user asked for says no, or no plan can be advised. */
   public static final int CHECK_SAYS_NO = 4;
 
   private ExitCodes() {}

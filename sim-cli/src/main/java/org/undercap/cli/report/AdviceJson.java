@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.undercap.advice.Advice;
 import org.undercap.advice.FlipPoint;
 import org.undercap.advice.Followup;
+import org.undercap.advice.NextWash;
 import org.undercap.cli.output.JsonOutput;
 import org.undercap.monitoring.Interval;
 import org.undercap.monitoring.MiteDistribution;
@@ -25,6 +26,7 @@ final class AdviceJson {
               .text("answer", AnswerWords.headline(answer))
               .list("dates", answer.dates(), AdviceJson::date);
           advice.followup().ifPresent(f -> entry.object("countAgain", o -> followup(o, f)));
+          advice.nextWash().ifPresent(w -> entry.object("nextWash", o -> nextWash(o, w)));
           entry
               .list("wouldChangeIt", advice.flips(), AdviceJson::flip)
               .object(
@@ -52,6 +54,13 @@ final class AdviceJson {
         .number("alarmingMites", followup.expected().alarm())
         .number("falseAlarmFraction", followup.expected().falseAlarm())
         .number("failureNoticedFraction", followup.noticed());
+  }
+
+  private static void nextWash(JsonOutput json, NextWash wash) {
+    json.text("date", wash.date().toString())
+        .number("bees", wash.bees())
+        .number("treatAtMites", wash.treatAt())
+        .flag("mayReachLimit", wash.mayReachLimit());
   }
 
   private static void flip(JsonOutput json, FlipPoint flip) {

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.undercap.advice.Advice;
 import org.undercap.advice.Followup;
+import org.undercap.advice.NextWash;
 import org.undercap.comparison.Comparison;
+import org.undercap.comparison.RecountDay;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
 import org.undercap.ensemble.StartMites;
@@ -39,8 +41,12 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     return new Answer(advice, mites, mites.posterior().map(MitePosterior::estimate));
   }
 
-  /** Whether there are plans, and none of them can be used. */
-  private boolean stuck() {
+  /**
+   * Whether there are plans, and none of them can be used.
+   *
+   * @return true if something rules out each of them
+   */
+  public boolean stuck() {
     return scenario().plans().size() > 1 && advice.second().isEmpty();
   }
 
@@ -110,6 +116,7 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
     List<PlanDate> dates = new ArrayList<>(new PlanWords(advice.chosenPlan()).dates());
     supersOff().ifPresent(dates::add);
     advice.followup().map(this::recount).ifPresent(dates::add);
+    advice.nextWash().map(this::wash).ifPresent(dates::add);
     if (stuck()) {
       dates.add(new PlanDate(scenario().start(), PlanDate.Kind.DECIDE, DECIDE));
     }
@@ -135,13 +142,29 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
         .map(day -> new PlanDate(day, PlanDate.Kind.MEASURE, "Take the honey supers off"));
   }
 
+  private PlanDate wash(NextWash wash) {
+    boolean cold = RecountDay.tooCold(scenario(), wash.date());
+    return new PlanDate(
+        wash.date(), PlanDate.Kind.COUNT, RecountWords.of(wash, scenario().limit(), cold));
+  }
+
+  /** Whether doing nothing comes first, since no treatment is needed at all or before a wash. */
+  boolean needsNoTreatment() {
+    return advice.needless() || waiting().isPresent();
+  }
+
+  /** The plan that waits for the next wash; empty if there is nothing to wait with. */
+  Optional<Integer> waiting() {
+    return advice.nextWash().flatMap(NextWash::instead);
+  }
+
   private PlanDate recount(Followup followup) {
     String words =
         RecountWords.of(
             followup,
             scenario().limit(),
             nextTreatment(followup.date()),
-            scenario().climate().temperature().at(followup.date()));
+            RecountDay.tooCold(scenario(), followup.date()));
     return new PlanDate(followup.date(), PlanDate.Kind.COUNT, words);
   }
 }

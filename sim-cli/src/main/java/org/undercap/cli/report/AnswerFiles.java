@@ -67,7 +67,10 @@ public final class AnswerFiles {
   private InfestationChart infestation(ChartStyle style) {
     Comparison comparison = answer.comparison();
     return new RunCharts(comparison.scenario(), style)
-        .infestation(comparison.runs(), ChartWords.infestation(answer));
+        .infestation(
+            comparison.runs(),
+            comparison.runs().get(answer.advice().chosen()),
+            ChartWords.infestation(answer));
   }
 
   private List<String> names() {

@@ -167,9 +167,10 @@ final class BasisWords {
       case "weather" -> "how much the weather varies";
       case "winterBees" -> "when winter bees are reared";
       case "season" -> "the days that stand for midwinter and the end of winter";
+      case "work" -> "the minutes that a keeper's work takes";
       case "rotation", "advice", "ranking", "timing", "planning" ->
           "the rules by which plans are judged";
-      default -> id;
+      default -> parameter.note().isEmpty() ? id : parameter.note();
     };
   }
 

@@ -43,10 +43,19 @@ final class ChangeWords {
       blocks.add(new Paragraph("There is no second plan that could take the place of this one."));
       return blocks;
     }
+    if (answer.waiting().isPresent()) {
+      blocks.add(
+          new Paragraph(
+              "The next count: "
+                  + RecountWords.treatAt(
+                      answer.advice().nextWash().orElseThrow(), answer.scenario().limit())
+                  + ". So would a lower limit of your own."));
+      return blocks;
+    }
     if (answer.advice().flips().isEmpty()) {
       blocks.add(
           new Paragraph(
-              "Very little. The first plans lie so close together that a smaller set of runs puts"
+              "Very little. The first plans lie so close together that a smaller set of simulated seasons puts"
                   + " another one first, perhaps "
                   + answer.name(answer.advice().second().get())
                   + ". Choose between them by work, money and what you have at hand."));

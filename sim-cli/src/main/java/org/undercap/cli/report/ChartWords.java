@@ -15,7 +15,7 @@ final class ChartWords {
     LocalDate date = date(answer.comparison());
     return "Mites on 100 bees on "
         + DateWords.brief(date)
-        + ", run with middle values: "
+        + ", in a typical season: "
         + each(answer, run -> per100(run.table(), date));
   }
 
@@ -29,7 +29,7 @@ final class ChartWords {
     LocalDate date = date(answer.comparison());
     return "All mites on "
         + DateWords.brief(date)
-        + ", run with middle values: "
+        + ", in a typical season: "
         + each(answer, run -> all(run, date));
   }
 

@@ -121,15 +121,17 @@ final class Figures {
     return Quantiles.of(difference, SHARES);
   }
 
-  /** How often something holds, as in {@code in 8 of 10 runs}. */
+  /** How often something holds, as in {@code in 8 of 10 simulated seasons}. */
   static String runs(double share) {
     long tenths = Math.round(10 * share);
     if (share >= 1) {
-      return "in every run";
+      return "in every simulated season";
     }
     return tenths == 10
-        ? "in nearly every run"
-        : tenths == 0 ? "in hardly any run" : "in " + tenths + " of 10 runs";
+        ? "in nearly every simulated season"
+        : tenths == 0
+            ? "in hardly any simulated season"
+            : "in " + tenths + " of 10 simulated seasons";
   }
 
   /** How many of a hundred. */

@@ -53,7 +53,9 @@ final class OutlookWords {
     return Optional.of(
         "Mites in the colony at midwinter: about "
             + midwinter(chosen)
-            + (chosen == nothing ? "." : "; if nothing is done " + midwinter(nothing) + "."));
+            + (chosen == nothing
+                ? " if nothing is done."
+                : "; if nothing is done " + midwinter(nothing) + "."));
   }
 
   private String midwinter(int place) {

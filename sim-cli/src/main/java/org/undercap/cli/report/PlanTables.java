@@ -53,8 +53,8 @@ final class PlanTables {
         new Paragraph(
             "Each figure is the middle of "
                 + comparison.settings().members()
-                + " runs that differ in what nobody knows (mites, bees, weather, mites arriving,"
-                + " strength of the treatment); in brackets the range of 8 in 10 of them."));
+                + " simulated seasons that differ in what nobody knows (mites, bees, weather, mites"
+                + " arriving, strength of the treatment); in brackets the range of 8 in 10 of them."));
     blocks.add(new Subheading("Winter bees"));
     blocks.add(harm());
     blocks.add(new Paragraph(harmNote()));
@@ -108,7 +108,7 @@ final class PlanTables {
   private Grid harm() {
     Cells cells = new Cells();
     cells.add(
-        SureWords.harmed(comparison) + " parasitised",
+        HarmWords.bees(comparison.dates().judged()) + " harmed",
         r -> Figures.percent(r, Outcome.WINTER_BROOD_PARASITISED));
     if (comparison.tells(Outcome.WEAKENED_AT_MIDWINTER)) {
       cells.add(
@@ -131,7 +131,8 @@ final class PlanTables {
 
   private String harmNote() {
     String brood =
-        "Counted is the brood that emerges from "
+        HarmWords.MEANING
+            + " Counted are those that emerge from "
             + DateWords.day(comparison.dates().winterBeesFrom())
             + " to "
             + DateWords.day(comparison.dates().winterBeesUntil())
@@ -140,12 +141,12 @@ final class PlanTables {
         comparison.tells(Outcome.BEES_AFTER_WINTER)
             ? " With many mites fewer bees live to winter's end than shown here: viruses, and mites"
                 + " that feed on the bees themselves, are not in the model."
-            : " The run ends before the end of winter, so bees at winter's end are not told.";
+            : " The simulation ends before the end of winter, so bees at winter's end are not told.";
     return brood
         + ends
         + (losses()
-            ? " A colony lost before midwinter counts with all of it parasitised; weakened are those"
-                + " of the colonies that live."
+            ? " A colony lost before midwinter counts with all of them harmed; weakened are those of"
+                + " the colonies that live."
             : "");
   }
 
@@ -241,7 +242,7 @@ final class PlanTables {
           new Paragraph(
               "The first figure is for mites that sit on the bees all that time. The second counts"
                   + " all mites that were in the colony, arrived or were born meanwhile, those under"
-                  + " the cappings too. Both are of the run with middle values."));
+                  + " the cappings too. Both are of a typical season."));
     }
   }
 

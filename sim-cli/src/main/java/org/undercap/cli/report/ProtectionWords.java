@@ -23,7 +23,9 @@ final class ProtectionWords {
     double untreated = answer.median(nothing, Ranking.HARM);
     double left = answer.median(chosen, Ranking.HARM);
     JudgedBrood judged = answer.comparison().dates().judged();
-    if (judged == JudgedBrood.OF_THE_RUN || untreated <= Ranking.STEP) {
+    if (judged == JudgedBrood.OF_THE_RUN
+        || untreated <= Ranking.STEP
+        || answer.needsNoTreatment()) {
       return Optional.empty();
     }
     if (judged == JudgedBrood.LATE) {
@@ -32,9 +34,7 @@ final class ProtectionWords {
     }
     if (chosen == nothing) {
       return Optional.of(
-          "Then the winter bees are not protected: "
-              + share(left)
-              + " of their brood is parasitised.");
+          "Then the winter bees are not protected: " + share(left) + " of 100 are harmed.");
     }
     if (left <= MUCH * untreated || left <= Ranking.STEP) {
       return Optional.empty();
@@ -45,7 +45,7 @@ final class ProtectionWords {
                 ? "It does not protect the winter bees: "
                 : "It protects the winter bees in part only: ")
             + share(left)
-            + " of their brood is still parasitised, "
+            + " of 100 are still harmed, "
             + share(untreated)
             + " if nothing is done.");
   }
@@ -59,6 +59,6 @@ final class ProtectionWords {
   }
 
   private static String share(double fraction) {
-    return Figures.plain(PERCENT * fraction) + " %";
+    return Figures.plain(PERCENT * fraction);
   }
 }

@@ -90,12 +90,12 @@ final class ReasonWords {
     String until = DateWords.day(dates.winterBeesUntil());
     return switch (dates.judged()) {
       case LATE ->
-          "Most bees that live through winter are out already. What can still be saved is the brood"
-              + " that emerges until "
+          "Most bees that live through winter are out already. What can still be saved are the late"
+              + " bees, those that emerge until "
               + until
               + "; and mites left now breed on in spring.";
       case OF_THE_RUN ->
-          "No winter bees are reared in this run, so the plans are judged by all the brood that"
+          "No winter bees are reared in these months, so the plans are judged by all the brood that"
               + " emerges until "
               + until
               + ".";

@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.undercap.advice.Followup;
+import org.undercap.advice.NextWash;
 import org.undercap.cli.output.Numbers;
 import org.undercap.monitoring.Recheck;
 
@@ -12,12 +13,6 @@ final class RecountWords {
   private static final double TELLS = 0.8;
 
   private static final int HUNDRED = 100;
-
-  /**
-   * Daily mean outside below which hives stay closed: some 12 C in the warmest hour (C; assumption,
-   * common practice).
-   */
-  private static final double OPENING = 8;
 
   private static final String COLD =
       ". Most days are too cold then to open a hive: wait for a mild one, or count a week's fall on a"
@@ -31,9 +26,9 @@ final class RecountWords {
    * @param followup what the count will say
    * @param limit mites on 100 bees at which the keeper wants to act
    * @param next when the plan treats again, if it does
-   * @param usual usual mean temperature outside on that day (C)
+   * @param cold whether hives stay closed on that day
    */
-  static String of(Followup followup, double limit, Optional<LocalDate> next, double usual) {
+  static String of(Followup followup, double limit, Optional<LocalDate> next, boolean cold) {
     Recheck expected = followup.expected();
     double most = most(expected, limit);
     boolean evenSo = stillTooMany(followup, limit);
@@ -57,8 +52,34 @@ final class RecountWords {
         + expected.alarm()
         + " or more it probably failed, or many mites came in"
         + tells
-        + (usual < OPENING ? COLD : "")
+        + (cold ? COLD : "")
         + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
+  }
+
+  /**
+   * What a wash of an untreated colony is for, without a full stop.
+   *
+   * @param wash the wash
+   * @param limit mites on 100 bees at which the keeper wants to act
+   * @param cold whether hives stay closed on that day
+   */
+  static String of(NextWash wash, double limit, boolean cold) {
+    return "Wash "
+        + wash.bees()
+        + " bees with alcohol, no treatment before. "
+        + treatAt(wash, limit)
+        + ". With fewer, compare again with the new count"
+        + (cold ? COLD : "");
+  }
+
+  /** As in {@code Treat at 9 or more mites (the limit of 3 on 100 bees)}. */
+  static String treatAt(NextWash wash, double limit) {
+    return "Treat at "
+        + wash.treatAt()
+        + " or more mites"
+        + " (the limit of "
+        + Numbers.exact(limit)
+        + " on 100 bees)";
   }
 
   private static String again(double limit) {

@@ -37,7 +37,7 @@ final class RiskWords {
           new Paragraph(
               "Surveys tell the loss of colonies over winter by their mites in "
                   + month
-                  + ". This run has no such month, so nothing is said about it."));
+                  + ". The simulation holds no such month, so nothing is said about it."));
       return blocks;
     }
     blocks.add(

@@ -18,7 +18,11 @@ final class RuledOutWords {
     this.answer = answer;
     for (int place : answer.comparison().ranking()) {
       if (!objections(place).isEmpty()) {
-        answer.advice().wouldLeadBy(place).ifPresent(by -> better.put(place, by));
+        answer
+            .advice()
+            .wouldLeadBy(place)
+            .filter(by -> by != By.MITES_LEFT || !answer.needsNoTreatment())
+            .ifPresent(by -> better.put(place, by));
       }
     }
   }
@@ -99,7 +103,7 @@ final class RuledOutWords {
 
   private static String gain(By by) {
     return switch (by) {
-      case LOSSES -> "lose the colony in fewer runs";
+      case LOSSES -> "lose the colony in fewer simulated seasons";
       case HARM_TO_BROOD -> "protect the winter bees better";
       case WEAKENED_BEES -> "leave fewer weakened bees";
       case MITES_LEFT -> "leave fewer mites";

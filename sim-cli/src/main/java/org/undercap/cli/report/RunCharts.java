@@ -30,7 +30,7 @@ public final class RunCharts {
   private static final int FIGURES = 2;
 
   private static final String LIMIT =
-      "One run with middle values for an average colony of these facts; real colonies scatter widely around it.";
+      "A typical season of an average colony with these facts; real colonies scatter widely around it.";
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private final Scenario scenario;
@@ -99,31 +99,40 @@ public final class RunCharts {
    * Mites per 100 bees under all plans.
    *
    * @param runs the runs
+   * @param advised the run whose treatments are shown
    * @param finding what the reader learns
    * @return the chart
    */
-  public InfestationChart infestation(List<CentralRun> runs, String finding) {
+  public InfestationChart infestation(List<CentralRun> runs, CentralRun advised, String finding) {
     String alternative =
-        "Mites on bees for each 100 bees, one line for each plan. " + finding + ".";
-    ChartText text =
-        new ChartText("Mites on 100 bees under each plan", place(), finding, LIMIT, alternative);
+        "Mites on bees for each 100 bees, one line for each plan, and the limit at which to act. Bands show the treatments of \""
+            + advised.plan().name()
+            + "\". "
+            + finding
+            + ".";
+    ChartText text = new ChartText(title(advised), place(), finding, LIMIT, alternative);
     return InfestationChart.of(
         runs.stream().map(run -> course(run).course()).toList(),
-        threshold(),
+        Optional.of(course(advised)),
+        Optional.of(threshold()),
         text,
         scenario.climate().hemisphere(),
         style);
   }
 
-  private Optional<ThresholdLine> threshold() {
-    return scenario
-        .threshold()
-        .map(
-            chosen ->
-                new ThresholdLine(
-                    chosen.mitesPer100Bees(),
-                    "limit " + Numbers.exact(chosen.mitesPer100Bees()) + " per 100",
-                    chosen.source().map(source -> source.key()).orElse("chosen by the user")));
+  private static String title(CentralRun advised) {
+    return "Mites on 100 bees under each plan"
+        + (advised.plan().steps().isEmpty() ? "" : "; bands: " + advised.plan().name());
+  }
+
+  private ThresholdLine threshold() {
+    return new ThresholdLine(
+        scenario.limit(),
+        "limit " + Numbers.exact(scenario.limit()) + " per 100",
+        scenario
+            .threshold()
+            .map(own -> own.source().map(source -> source.key()).orElse("your own"))
+            .orElse("the usual"));
   }
 
   private String place() {

@@ -50,7 +50,7 @@ public final class RunPage {
       }
     }
     page.paragraph(
-        "One run with middle values; compare shows how far real colonies may scatter around it.");
+        "A typical season of an average colony; compare shows how far real colonies may scatter around it.");
     page.heading("Cautions");
     Cautions.of(scenario).forEach(caution -> page.item(caution.title() + ": " + caution.text()));
     return page.render();

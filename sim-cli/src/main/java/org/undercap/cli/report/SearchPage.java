@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.undercap.cli.output.Numbers;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.TextTable;
@@ -40,17 +41,18 @@ public final class SearchPage {
         new TextPage()
             .title(scenario.name() + ": good schedules, from " + DateWords.day(scenario.start()));
     if (scenario.study()) {
-      page.paragraph("STUDY RUN, NOT ADVICE");
+      page.paragraph(Report.STUDY.toUpperCase(Locale.ROOT));
     }
     page.paragraph(answer());
     if (!result.front().isEmpty()) {
       page.paragraph(
           "Each schedule below is the best of those tried in some way: no other one tried is better"
-              + " at once in parasitised winter brood, mites left, "
+              + " at once in winter bees harmed, mites left, "
               + (result.withoutCost().isEmpty() ? "cost and minutes" : "and minutes")
               + ". Figures are the middle of "
               + result.settings().ensemble().members()
-              + " runs; in brackets the range of 8 in 10.");
+              + " simulated seasons; in brackets the range of 8 in 10. "
+              + HarmWords.MEANING);
       page.table(table());
       if (result.front().size() > MOST_ROWS) {
         page.paragraph(
@@ -99,7 +101,7 @@ public final class SearchPage {
     }
     return "Least harm to the winter bees: "
         + best.schedule().plan().name()
-        + ". Parasitised winter brood: "
+        + ". Winter bees harmed: "
         + Figures.percent(best.outcomes(), Ranking.HARM)
         + "; without treatment "
         + Figures.percent(result.untreated(), Ranking.HARM)
@@ -133,7 +135,7 @@ public final class SearchPage {
     TextTable table =
         new TextTable()
             .text("schedule")
-            .number("parasitised\nwinter brood")
+            .number("winter bees\nharmed")
             .number("mites left\n" + DateWords.brief(result.scope().mitesLeftOn()));
     if (money) {
       table.number("cost");
@@ -163,7 +165,7 @@ public final class SearchPage {
         + (round.schedules() == 1 ? " schedule" : " schedules")
         + ", each on "
         + round.members()
-        + (round.members() == 1 ? " run" : " runs")
+        + (round.members() == 1 ? " simulated season" : " simulated seasons")
         + (round.complete()
             ? ""
             : first

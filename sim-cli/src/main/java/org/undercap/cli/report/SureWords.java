@@ -31,19 +31,11 @@ final class SureWords {
     ruledOut = new RuledOutWords(answer);
   }
 
-  /** What counts as harm, for people. */
-  static String harmed(Comparison comparison) {
-    return switch (comparison.dates().judged()) {
-      case WINTER_BEES -> "winter brood";
-      case LATE -> "late brood";
-      case OF_THE_RUN -> "brood";
-    };
-  }
-
   /** The answer in one or two sentences. */
   String headline() {
     if (comparison.results().size() == 1) {
-      return "This scenario has no plan but to do nothing, so there is nothing to choose from.";
+      return "This scenario has no plan but to do nothing, so there is nothing to choose from."
+          + wash().map(words -> " " + words).orElse("");
     }
     if (chosen == answer.nothing()) {
       return nothing();
@@ -56,7 +48,8 @@ final class SureWords {
 
   /** What must be known at once: winter bees that are not protected, a better plan ruled out. */
   List<String> warnings() {
-    return Stream.of(ProtectionWords.of(answer), ruledOut.curable())
+    Optional<String> wait = chosen == answer.nothing() ? Optional.empty() : wash();
+    return Stream.of(wait, ProtectionWords.of(answer), ruledOut.curable())
         .flatMap(Optional::stream)
         .toList();
   }
@@ -65,7 +58,7 @@ final class SureWords {
     String best =
         ruledOut.any() ? "Of the plans that nothing rules out it " : "Of the plans compared it ";
     return switch (by) {
-      case LOSSES -> best + "loses the colony in the fewest runs.";
+      case LOSSES -> best + "loses the colony in the fewest simulated seasons.";
       case HARM_TO_BROOD -> best + "protects the winter bees best.";
       case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
       case MITES_LEFT ->
@@ -101,15 +94,53 @@ final class SureWords {
   }
 
   private String nothing() {
+    String wash = wash().map(words -> " " + words).orElse(" Go on counting mites.");
+    if (answer.waiting().isPresent()) {
+      return wash.strip()
+          + " Of your plans "
+          + answer.name(answer.waiting().get())
+          + " would then come first.";
+    }
     if (answer.advice().needless()) {
       return "Do nothing for now. No plan protects the winter bees better, and untreated the colony"
           + " stays below the limit of "
           + Numbers.exact(answer.scenario().limit())
-          + " mites on 100 bees in at least 9 of 10 runs. Go on counting mites.";
+          + " mites on 100 bees in at least 9 of 10 simulated seasons."
+          + wash;
     }
-    return answer.advice().second().isEmpty()
-        ? "None of your plans can be used as they are written: something rules out each of them."
-        : "Do nothing for now: no plan that nothing rules out does the colony any better.";
+    return (answer.stuck()
+            ? "None of your plans can be used as they are written: something rules out each of them."
+            : "Do nothing for now: no plan that nothing rules out does the colony any better.")
+        + wash().map(words -> " " + words).orElse("");
+  }
+
+  /** When to count again if no treatment is needed now, and at which count to treat. */
+  private Optional<String> wash() {
+    return answer
+        .advice()
+        .nextWash()
+        .map(
+            wash ->
+                "No treatment needed now; wash "
+                    + wash.bees()
+                    + " bees again on "
+                    + DateWords.day(wash.date())
+                    + ". "
+                    + RecountWords.treatAt(wash, answer.scenario().limit())
+                    + ".");
+  }
+
+  private Optional<String> below() {
+    return answer
+        .advice()
+        .nextWash()
+        .map(
+            wash ->
+                "Until "
+                    + DateWords.day(wash.date())
+                    + " the untreated colony stays below the limit in at least 9 of 10 simulated"
+                    + " seasons"
+                    + (wash.mayReachLimit() ? "." : "; never wait longer than four weeks."));
   }
 
   private Optional<By> behind(int place) {
@@ -134,8 +165,11 @@ final class SureWords {
       against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
     }
     against.forEach((words, names) -> items.add(words.sentence(names)));
+    below().ifPresent(items::add);
     items.addAll(ruledOut.others());
     items.addAll(new OutlookWords(answer).items());
+    String said = headline() + String.join(" ", warnings()) + String.join(" ", items);
+    Glossary.explained(said).ifPresent(items::add);
     return items;
   }
 
@@ -186,13 +220,13 @@ final class SureWords {
             + Figures.runs(better)
             + ": "
             + Figures.plain(PERCENT * median(chosen, Ranking.HARM))
-            + " % of the "
-            + harmed(comparison)
-            + " parasitised, not "
+            + " of 100 "
+            + HarmWords.bees(comparison.dates().judged())
+            + " are harmed, not "
             + Figures.plain(PERCENT * median(other, Ranking.HARM))
-            + " % ("
-            + points(PERCENT * fewer[0], PERCENT * fewer[2])
-            + ").");
+            + " ("
+            + fewer(PERCENT * fewer[0], PERCENT * fewer[2])
+            + " of 100).");
   }
 
   /** How the chosen plan compares with others: what is said before and after their names. */
@@ -203,10 +237,10 @@ final class SureWords {
   }
 
   /** The range of 8 in 10 of a difference, without a sign. */
-  private static String points(double low, double high) {
+  private static String fewer(double low, double high) {
     String most = Figures.plain(high);
     return low < 0 && !Figures.plain(low).equals("0")
-        ? "from " + Figures.plain(-low) + " points more to " + most + " points less"
-        : Figures.plain(Math.max(0, low)) + " to " + most + " percentage points less";
+        ? "from " + Figures.plain(-low) + " more to " + most + " fewer"
+        : Figures.plain(Math.max(0, low)) + " to " + most + " fewer";
   }
 }

@@ -85,7 +85,7 @@ public final class TimingFiles {
     String day = DateWords.brief(timing.scope().mitesLeftOn());
     String finding = TimingPage.answer(leading()).replaceAll("\\.$", "");
     String alternative =
-        "Two panels with the start of the treatment across: parasitised winter brood on the left,"
+        "Two panels with the start of the treatment across: winter bees harmed on the left,"
             + " mites left on "
             + day
             + " on the right. "

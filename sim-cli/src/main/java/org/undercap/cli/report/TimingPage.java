@@ -2,6 +2,7 @@ package org.undercap.cli.report;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.Locale;
 import org.undercap.advice.RuledOut;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.TextTable;
@@ -45,7 +46,7 @@ public final class TimingPage {
         new TextPage()
             .title(scenario.name() + ": when to treat, from " + DateWords.day(scenario.start()));
     if (scenario.study()) {
-      page.paragraph("STUDY RUN, NOT ADVICE");
+      page.paragraph(Report.STUDY.toUpperCase(Locale.ROOT));
     }
     timing.courses().forEach(course -> page.item(answer(course) + leftBehind(course)));
     page.item(broodless());
@@ -54,7 +55,7 @@ public final class TimingPage {
             + Figures.plain(timing.mites())
             + " mites in the colony on the first day. Each figure below is the middle of "
             + timing.settings().members()
-            + " runs; in brackets the range of 8 in 10. Winter bees: those that emerge from "
+            + " simulated seasons; in brackets the range of 8 in 10. Winter bees: those that emerge from "
             + DateWords.day(timing.scope().dates().winterBeesFrom())
             + " to "
             + DateWords.day(timing.scope().dates().winterBeesUntil())
@@ -65,9 +66,9 @@ public final class TimingPage {
     page.paragraph(
         "\"Within limits\" is the share of the days on which it acts that are expected to be neither"
             + " too cold nor too hot for it (common practice, no source). In time is a start that"
-            + " parasitises at most "
+            + " harms at most "
             + Figures.plain(100 * timing.inTime().tolerance())
-            + " percentage points more of the winter brood than the best one, and keeps at least "
+            + " of 100 winter bees more than the best one, and keeps at least "
             + Figures.plain(100 * timing.inTime().kept())
             + " % of what that gains (assumptions).");
     page.heading("Cautions");
@@ -175,7 +176,9 @@ public final class TimingPage {
   }
 
   private static String without(double chance) {
-    return chance < 0.05 ? "in fewer than 1 of 20 runs" : "only " + Figures.runs(chance);
+    return chance < 0.05
+        ? "in fewer than 1 of 20 simulated seasons"
+        : "only " + Figures.runs(chance);
   }
 
   private TextTable table(CourseTiming course) {
@@ -205,9 +208,7 @@ public final class TimingPage {
   }
 
   private String brood() {
-    return timing.scope().dates().lateBrood()
-        ? "parasitised\nlate brood"
-        : "parasitised\nwinter brood";
+    return timing.scope().dates().lateBrood() ? "late bees\nharmed" : "winter bees\nharmed";
   }
 
   private static String remark(CourseTiming course, int place) {

@@ -73,8 +73,10 @@ public final class YardPage {
   String plansNote() {
     return "Means over the counted colonies and "
         + yard.settings().members()
-        + " runs of each, so that a colony with very many mites weighs much; in brackets the range"
-        + " of 8 in 10 of all runs. \"Best for\" counts colonies for which no other plan here is"
+        + " simulated seasons of each, so that a colony with very many mites weighs much; in"
+        + " brackets the range of 8 in 10 of them. "
+        + HarmWords.MEANING
+        + " \"Best for\" counts colonies for which no other plan here is"
         + " better by more than anyone could see, so a colony may count for several plans.";
   }
 
@@ -89,7 +91,7 @@ public final class YardPage {
         + best.plan().name()
         + "\" protects the winter bees of this yard best: "
         + Figures.percent(best.meanHarm(), best.low(), best.high())
-        + " of the winter brood is parasitised, in the mean of all colonies.";
+        + " of the winter bees are harmed, in the mean of all colonies.";
   }
 
   String reason(Together together) {
@@ -107,9 +109,9 @@ public final class YardPage {
             + Math.round(100 * together.shareInWorstThird())
             + " % of the mites. ";
     String arrive =
-        "Mites that arrive from other colonies make up to "
+        "Mites that arrive from other colonies account for up to "
             + Figures.plain(100 * together.harmByArrivals())
-            + " percentage points of the harm, under this plan or without treatment. ";
+            + " of 100 winter bees harmed, under this plan or without treatment. ";
     String limits =
         "How many mites pass between the hives of one yard was not modelled; bees that drift and rob"
             + " carry them.";
@@ -191,7 +193,7 @@ public final class YardPage {
     TextTable table =
         new TextTable()
             .text("plan, best first")
-            .number("parasitised\nwinter brood")
+            .number("winter bees\nharmed")
             .number("mites\nleft")
             .number("best\nfor")
             .text("");

@@ -79,7 +79,7 @@ final class YardSheet {
                 "Plans, the best first",
                 List.of(
                     Column.words("plan"),
-                    Column.numbers("parasitised winter brood"),
+                    Column.numbers("winter bees harmed"),
                     Column.numbers("mites left"),
                     Column.numbers("best for"),
                     Column.words("")),

@@ -135,7 +135,13 @@ final class InventedCharts {
     List<Course> courses = sixPlans().stream().map(PlanCourse::course).toList();
     ThresholdLine threshold =
         new ThresholdLine(3, "act at 3 mites per 100 bees in August", "invented limit, 2026");
-    return InfestationChart.of(courses, Optional.of(threshold), TEXT, Hemisphere.NORTH, style);
+    return InfestationChart.of(
+        courses,
+        Optional.of(sixPlans().get(1)),
+        Optional.of(threshold),
+        TEXT,
+        Hemisphere.NORTH,
+        style);
   }
 
   /** Ten years with three treatments each year. */
@@ -212,6 +218,7 @@ final class InventedCharts {
 
   static Chart infestation(List<PlanCourse> plans, ChartStyle style) {
     List<Course> courses = plans.stream().map(PlanCourse::course).toList();
-    return InfestationChart.of(courses, Optional.empty(), TEXT, Hemisphere.SOUTH, style);
+    return InfestationChart.of(
+        courses, plans.stream().findFirst(), Optional.empty(), TEXT, Hemisphere.SOUTH, style);
   }
 }

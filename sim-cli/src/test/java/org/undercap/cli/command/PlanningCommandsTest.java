@@ -87,8 +87,8 @@ class PlanningCommandsTest {
     assertEquals("", run.err());
     assertTrue(run.out().startsWith("Small: when to treat, from 8 August 2026\n"), run.out());
     assertTrue(run.out().contains("\nthymol wafer, 2 times 21 days apart\nstart"), run.out());
-    assertTrue(run.out().contains("\noxalic acid sublimation\nstart"), run.out());
-    assertTrue(run.out().contains("\noxalic acid sublimation, 4 times 5 days apart\n"), run.out());
+    assertTrue(run.out().contains("\noxalic acid vapour\nstart"), run.out());
+    assertTrue(run.out().contains("\noxalic acid vapour, 4 times 5 days apart\n"), run.out());
     assertTrue(run.out().contains("last in time"), run.out());
     assertTrue(run.out().contains("no: too cold, only"), run.out());
     assertTrue(run.out().contains("- Winter treatment with oxalic acid: best from about"));

@@ -42,7 +42,7 @@ class AnswerWordsTest {
     assertFalse(dates.contains("nothing to do"), dates);
     assertTrue(front.contains("the winter bees are not protected"), front);
     assertTrue(front.contains("\"Weekly vapour\" would"), front);
-    assertTrue(front.contains("but is ruled out: oxalic acid sublimation is repeated"), front);
+    assertTrue(front.contains("but is ruled out: oxalic acid vapour is repeated"), front);
     assertTrue(front.contains("use it once or 4 times 5 days apart"), front);
   }
 
