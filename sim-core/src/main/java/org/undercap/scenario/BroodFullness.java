@@ -58,6 +58,16 @@ public final class BroodFullness {
   }
 
   /**
+   * Whether an amount of brood says how full the combs are.
+   *
+   * @param brood as typed, as in {@code 3 frames two thirds full}
+   * @return false for {@code 3 frames}
+   */
+  public static boolean isSaid(String brood) {
+    return said(brood).isPresent();
+  }
+
+  /**
    * How full a comb is.
    *
    * @param text as typed, with or without the word full: {@code two thirds}, {@code 2/3}, {@code 60
