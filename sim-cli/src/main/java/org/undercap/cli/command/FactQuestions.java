@@ -119,9 +119,9 @@ final class FactQuestions {
   }
 
   private String ask(Question question) throws IOException {
-    number++;
+    number += question.isFollowUp() ? 0 : 1;
     err.println();
-    err.println(number + ". " + question.words());
+    err.println(number + (question.isFollowUp() ? "b. " : ". ") + question.words());
     err.println("   " + question.why());
     question.choices().forEach(choice -> err.println("     " + choice));
     while (true) {

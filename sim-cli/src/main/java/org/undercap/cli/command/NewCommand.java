@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFiles;

@@ -61,7 +61,7 @@ public enum Question {
   /** Frame type. */
   FRAME(
       "Which frames has the hive?",
-      "They turn frames into bees and cells: " + Said.frames() + ".",
+      "They turn frames into bees and cells. The type, or the nearest in size:",
       "",
       "langstroth-deep",
       "colony.frame",
@@ -69,7 +69,7 @@ public enum Question {
   /** What was counted. */
   COUNT(
       "What did you count?",
-      "Bees washed or rolled: 11 in 300 bees, 4 in half a cup. A board: 56 in 7 days.",
+      "Bees washed: 11 in 300 bees, alcohol; or 4 in half a cup, sugar. A board: 56 in 7 days.",
       "",
       "9 in 300 bees, alcohol",
       "mites",
@@ -180,9 +180,11 @@ public enum Question {
    * @return lines, each a word and what it stands for; mostly none
    */
   public List<String> choices() {
-    return this == CLIMATE
-        ? ClimateCatalogue.shipped().all().stream().map(Question::choice).toList()
-        : List.of();
+    return switch (this) {
+      case CLIMATE -> ClimateCatalogue.shipped().all().stream().map(Question::choice).toList();
+      case FRAME -> Said.frameLines();
+      default -> List.of();
+    };
   }
 
   private static String choice(Climate climate) {
@@ -237,6 +239,15 @@ public enum Question {
       case COUNT -> "wash half a cup of bees, or lay a board under the colony for three days first";
       default -> why;
     };
+  }
+
+  /**
+   * Whether it only asks more closely what the question before asked.
+   *
+   * @return true if so
+   */
+  public boolean isFollowUp() {
+    return this == FULLNESS || this == METHOD;
   }
 
   /**

@@ -30,6 +30,7 @@ final class Said {
   /** Stands for an answer that is left to the program. */
   static final String UNKNOWN = "unknown";
 
+  private static final int FRAMES_A_LINE = 3;
   private static final Set<String> NO = Set.of("no", "n", "none", "off", "nothing", "never");
   private static final Set<String> YES = Set.of("yes", "y", "on");
   private static final Pattern LATITUDE =
@@ -132,6 +133,20 @@ final class Said {
     return FrameCatalogue.shipped().all().stream()
         .map(FrameType::id)
         .collect(Collectors.joining(", "));
+  }
+
+  /** The names of the frames, three a line. */
+  static List<String> frameLines() {
+    List<String> ids = FrameCatalogue.shipped().all().stream().map(FrameType::id).toList();
+    List<String> lines = new ArrayList<>();
+    for (int from = 0; from < ids.size(); from += FRAMES_A_LINE) {
+      lines.add(
+          ids.subList(from, Math.min(from + FRAMES_A_LINE, ids.size())).stream()
+              .map(id -> String.format(Locale.ROOT, "%-19s", id))
+              .collect(Collectors.joining())
+              .stripTrailing());
+    }
+    return lines;
   }
 
   static String frame(String text) throws BadValueException {
