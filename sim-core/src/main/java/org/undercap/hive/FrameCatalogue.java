@@ -70,13 +70,13 @@ public final class FrameCatalogue {
         all().stream()
             .filter(frame -> frame.id().equals(name) || also.get(frame.id()).contains(name))
             .findFirst();
-    List<String> words = List.of(name.split("-"));
+    List<String> words = List.of(name.split("-", -1));
     return exact
         .map(List::of)
         .orElseGet(
             () ->
                 all().stream()
-                    .filter(frame -> List.of(frame.id().split("-")).containsAll(words))
+                    .filter(frame -> List.of(frame.id().split("-", -1)).containsAll(words))
                     .toList());
   }
 

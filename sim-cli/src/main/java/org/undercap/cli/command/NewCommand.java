@@ -177,7 +177,7 @@ final class NewCommand implements Callable<Integer> {
       files.text(fileName, writer -> writer.write(text));
       files.publish(err);
     }
-    err.print(NewPlans.summary(scenario, file, today, questions.invented()));
+    err.print(NewPlans.summary(scenario, file, today, first, questions.invented()));
     err.flush();
     return ExitCodes.DONE;
   }

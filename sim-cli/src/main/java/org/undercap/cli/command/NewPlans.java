@@ -43,7 +43,8 @@ final class NewPlans {
   }
 
   /** What a new file holds and what to do with it. */
-  static String summary(Scenario scenario, Path file, LocalDate today, List<Question> invented) {
+  static String summary(
+      Scenario scenario, Path file, LocalDate today, LocalDate first, List<Question> invented) {
     StringBuilder text = new StringBuilder();
     if (!invented.isEmpty()) {
       line(
@@ -52,7 +53,7 @@ final class NewPlans {
               + NewScenario.words(invented)
               + " are invented; put your own into the file");
     }
-    note(scenario, today).ifPresent(note -> line(text, note));
+    note(scenario, today, first).ifPresent(note -> line(text, note));
     line(text, "plans in it, to be changed as you like:");
     scenario.plans().stream().map(Plan::name).forEach(plan -> line(text, "  " + plan));
     if (scenario.plans().size() == 1) {
@@ -68,7 +69,7 @@ final class NewPlans {
     return text.toString();
   }
 
-  private static Optional<String> note(Scenario scenario, LocalDate today) {
+  private static Optional<String> note(Scenario scenario, LocalDate today, LocalDate first) {
     if (scenario.start().isAfter(today)) {
       return Optional.of("note: " + scenario.start() + " lies in the future");
     }
@@ -80,8 +81,11 @@ final class NewPlans {
                 + old
                 + " days old"
                 + (scenario.end().isAfter(today)
-                    ? "; plans begin from now on; count again for a surer answer"
-                    : " and the season is over: a case to study, plans begin after the facts"));
+                    ? ": count again for a surer answer"
+                    : " and the season is over: a case to study")
+                + "; plans begin from "
+                + first
+                + " (--treat-from sets another day)");
   }
 
   private static String quoted(Path file) {

@@ -210,7 +210,7 @@ final class Said {
       return "none";
     }
     List<String> steps = new ArrayList<>();
-    for (String part : lower(text).split("\\s*;\\s*")) {
+    for (String part : lower(text).replaceFirst(";\\s*$", "").split("\\s*;\\s*", -1)) {
       steps.add(step(part, today));
     }
     return String.join("; ", steps);
@@ -253,7 +253,7 @@ final class Said {
       return said;
     }
     Set<String> found = new LinkedHashSet<>();
-    for (String part : said.split("\\s*(?:,|;|\\band\\b)\\s*")) {
+    for (String part : said.split("\\s*(?:,|;|\\band\\b)\\s*", -1)) {
       List<String> bySubstance =
           all().stream()
               .filter(m -> m.substance().equals(part) || m.substanceClass().equals(part))

@@ -147,7 +147,7 @@ public final class NewScenario {
         .map(
             answer ->
                 answer.contains(" to ") ? answer : answers.get(Question.DATE) + " to " + answer)
-        .map(span -> span.split(" to "))
+        .map(span -> span.split(" to ", -1))
         .map(
             span ->
                 "feeding:                     # late syrup keeps the queen laying\n  - {from: "
@@ -164,7 +164,7 @@ public final class NewScenario {
                 answer.equals("none")
                     ? "done: []                     # nothing in the last year"
                     : "done:                        # what was done already\n"
-                        + Arrays.stream(answer.split("; "))
+                        + Arrays.stream(answer.split("; ", -1))
                             .map(NewScenario::step)
                             .collect(Collectors.joining("\n")));
   }
