@@ -14,6 +14,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -43,12 +44,45 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--help", "-h", "help", ""})
+  @ValueSource(strings = {"--help", "-h", "help"})
   void helpGoesToStandardOutputAndNamesTheExitCodes(String words) {
-    assertEquals(0, run(words.isEmpty() ? new String[0] : new String[] {words}));
+    assertEquals(0, run(words));
     assertTrue(out.toString().contains("Usage: undercap"), out::toString);
     assertTrue(out.toString().contains("3   a file that was read is not valid"), out::toString);
     assertEquals("", err.toString());
+  }
+
+  @Test
+  void withoutWordsItTellsWhatToTypeFirst() {
+    assertEquals(0, run());
+    assertEquals("", err.toString());
+    assertTrue(out.toString().contains("\n  undercap new my-colony.yaml "), out::toString);
+    assertTrue(out.toString().contains("undercap --help"), out::toString);
+    assertTrue(out.toString().lines().count() < 12, out::toString);
+  }
+
+  @Test
+  void helpGroupsEveryCommandByItsUsers() {
+    assertEquals(0, run("--help"));
+    List<String> lines = out.toString().lines().toList();
+    CommandLine all =
+        Main.commandLine(new PrintWriter(out), new PrintWriter(err), false, CliRun.REPORT);
+    for (String name : all.getSubcommands().keySet()) {
+      assertEquals(
+          1, lines.stream().filter(line -> line.startsWith("  " + name + " ")).count(), name);
+    }
+    List<String> headings =
+        List.of(
+            "For your colony:",
+            "For teaching:",
+            "For research:",
+            "What the program knows:",
+            "Housekeeping:");
+    List<Integer> places = headings.stream().map(lines::indexOf).toList();
+    assertEquals(places.stream().sorted().toList(), places);
+    assertTrue(places.get(0) > 0, out::toString);
+    assertTrue(lines.get(places.get(0) + 1).startsWith("  new "), out::toString);
+    lines.forEach(line -> assertTrue(line.length() <= 80, line));
   }
 
   @Test

@@ -1,7 +1,10 @@
 package org.undercap.hive;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercap.internal.Catalogue;
@@ -15,11 +18,13 @@ public final class FrameCatalogue {
   private static final String FILE = "colony-conversions.csv";
 
   private final Catalogue<FrameType> frames;
+  private final Map<String, List<String>> also = new HashMap<>();
   private final Set<String> sourceKeys = new LinkedHashSet<>();
 
   private FrameCatalogue(List<CsvRow> rows) {
     frames = Catalogue.of("frame", rows, "frame", FrameCatalogue::toFrame);
     rows.forEach(row -> sourceKeys.addAll(row.parts("source")));
+    rows.forEach(row -> also.put(row.required("frame"), row.parts("also")));
   }
 
   /**
@@ -50,6 +55,29 @@ public final class FrameCatalogue {
    */
   public Optional<FrameType> find(String id) {
     return frames.find(id);
+  }
+
+  /**
+   * The frames that a keeper may mean by a name of the trade, as in {@code Zander} or {@code
+   * National}.
+   *
+   * @param said as typed; case does not matter, nor whether words are joined by blanks or hyphens
+   * @return the frame of just this name; else all that have it as a part of theirs
+   */
+  public List<FrameType> meant(String said) {
+    String name = said.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+    Optional<FrameType> exact =
+        all().stream()
+            .filter(frame -> frame.id().equals(name) || also.get(frame.id()).contains(name))
+            .findFirst();
+    List<String> words = List.of(name.split("-", -1));
+    return exact
+        .map(List::of)
+        .orElseGet(
+            () ->
+                all().stream()
+                    .filter(frame -> List.of(frame.id().split("-", -1)).containsAll(words))
+                    .toList());
   }
 
   /**

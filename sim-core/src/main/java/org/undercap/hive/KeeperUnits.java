@@ -71,6 +71,24 @@ public final class KeeperUnits {
     return amount("square-inch");
   }
 
+  /**
+   * What keepers mean by a comb nearly full of brood.
+   *
+   * @return brood on a side of it (fraction of the side)
+   */
+  public double nearlyFull() {
+    return amount("nearly-full");
+  }
+
+  /**
+   * What keepers mean by a comb with patches of brood.
+   *
+   * @return brood on a side of it (fraction of the side)
+   */
+  public double patches() {
+    return amount("patches");
+  }
+
   private double amount(String unit) {
     return units.get(unit).amount();
   }

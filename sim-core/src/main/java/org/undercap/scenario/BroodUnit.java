@@ -1,6 +1,7 @@
 package org.undercap.scenario;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** In what a keeper says how much brood there is. */
@@ -45,13 +46,19 @@ public enum BroodUnit {
   /**
    * Reads an amount of brood.
    *
-   * @param text as typed: {@code 3 frames}, {@code none seen}
-   * @return the amount; none seen is no cells
+   * @param text as typed: {@code 3 frames}, {@code 3 frames two thirds full}, {@code none seen}
+   * @return the amount, of full frames or sides; none seen is no cells
    * @throws BadValueException if it is not a number with one of these units
    */
   public static Amount<BroodUnit> parse(String text) throws BadValueException {
-    return NONE.contains(text.trim().toLowerCase(Locale.ROOT))
-        ? new Amount<>(0, CELLS)
-        : WORDS.parse(text);
+    if (NONE.contains(text.trim().toLowerCase(Locale.ROOT))) {
+      return new Amount<>(0, CELLS);
+    }
+    Optional<BroodFullness.Said> said = BroodFullness.said(text);
+    if (said.isEmpty()) {
+      return WORDS.parse(text);
+    }
+    Amount<BroodUnit> combs = WORDS.parse(said.get().combs());
+    return new Amount<>(combs.number() * BroodFullness.parse(said.get().fullness()), combs.unit());
   }
 }

@@ -144,9 +144,15 @@ final class ColonyResolver {
         .flatMap(cells -> checked(BROOD, written, cells))
         .map(
             cells -> {
-              say(BROOD, written, Math.round(cells) + " cells; the area counts as full of brood");
+              say(BROOD, written, Math.round(cells) + " cells; " + fullness(written.text()));
               return cells;
             });
+  }
+
+  private static String fullness(String text) {
+    return BroodFullness.said(text).isPresent()
+        ? "as full of brood as it says, on both sides"
+        : "the area counts as full of brood";
   }
 
   private double cellsPer(BroodUnit unit, FrameType frame) {

@@ -146,6 +146,13 @@ public final class ScenarioResolver {
   }
 
   private void addRemaining() {
+    written
+        .mites()
+        .ifPresent(
+            mites ->
+                mites.counts().stream()
+                    .flatMap(count -> CountDoubts.of(count.count()).stream())
+                    .forEach(words -> assumptions.add("mites.counts", Basis.DERIVED, words)));
     if (written.threshold().isEmpty()) {
       double usual = written.parameters().value(ParameterId.THRESHOLD_USUAL);
       assumptions.add(

@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercap.hive.KeeperUnits;
+import org.undercap.monitoring.Wash;
+import org.undercap.monitoring.WashMethod;
 
 class QuantitiesTest {
 
@@ -162,6 +165,18 @@ class QuantitiesTest {
     "9 dm2, 9, SQUARE_DECIMETRES",
     "140 sq in, 140, SQUARE_INCHES",
     "1 1/2 frames, 1.5, FRAMES",
+    "3 frames half full, 1.5, FRAMES",
+    "'3 frames, two thirds full', 2, FRAMES",
+    "3 frames 2/3 full, 2, FRAMES",
+    "4 frames of brood three-quarters full, 3, FRAMES",
+    "5 comb sides 60 % full, 3, SIDES",
+    "5 sides 0.6 full, 3, SIDES",
+    "1/2 frame Half Full, 0.25, FRAMES",
+    "10 frames nearly full, 8.5, FRAMES",
+    "10 combs in patches, 2, FRAMES",
+    "3 frames full, 3, FRAMES",
+    "5 comb sides, 5, SIDES",
+    "3 frames of brood, 3, FRAMES",
     "none seen, 0, CELLS",
     "None, 0, CELLS",
     "0, 0, CELLS"
@@ -171,9 +186,50 @@ class QuantitiesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"3", "3 seams", "frames", "3 framez", "some", "-3 frames", "3 4 frames"})
+  @ValueSource(
+      strings = {
+        "3",
+        "3 seams",
+        "frames",
+        "3 framez",
+        "some",
+        "-3 frames",
+        "3 4 frames",
+        "3 frames empty",
+        "3 frames 0 % full",
+        "3 frames 120 % full",
+        "12 hands half full",
+        "3 frames of honey"
+      })
   void otherBroodIsRefused(String text) {
     assertThrows(BadValueException.class, () -> BroodUnit.parse(text));
+  }
+
+  @Test
+  void whatIsNoFullnessIsToldWithWhatIs() {
+    BadValueException e =
+        assertThrows(BadValueException.class, () -> BroodUnit.parse("3 frames so so"));
+    assertEquals("\"so so\" does not tell how full of brood the frames are", e.getMessage());
+    assertTrue(e.hint().contains("two thirds") && e.hint().contains("60 %"), e.hint());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      nullValues = "-",
+      value = {
+        "300, 9, -",
+        "300, 150, -",
+        "99, 1, -",
+        "100, 0, -",
+        "300, 151, is that mites in the whole wash",
+        "300, 301, are the two swapped",
+        "99, 0, tells next to nothing"
+      })
+  void doubtfulCountsAreNoticed(int bees, int mites, String part) {
+    Optional<String> doubt =
+        CountDoubts.of(new Wash(LocalDate.of(2026, 8, 1), bees, mites, WashMethod.ALCOHOL));
+    assertEquals(part != null, doubt.isPresent(), doubt.toString());
+    doubt.ifPresent(words -> assertTrue(words.contains(part), words));
   }
 
   @ParameterizedTest

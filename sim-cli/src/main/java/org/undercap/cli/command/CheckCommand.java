@@ -55,9 +55,16 @@ final class CheckCommand implements Callable<Integer> {
   private void print(PrintWriter out, Path file, Scenario scenario) {
     int plans = scenario.plans().size() - 1;
     String count = plans == 1 ? "1 plan" : plans + " plans";
+    List<String> warnings = new ArrayList<>(Warnings.ofCounts(scenario));
+    if (supersWithoutEnd(scenario)) {
+      warnings.add(
+          "colony.supers: on, but not until when; that rules out every treatment: add their last"
+              + " day to colony, as in supers-until: "
+              + scenario.start().plusDays(14));
+    }
     out.print(
         file
-            + (supersWithoutEnd(scenario) ? ": usable, 1 warning: " : ": good: ")
+            + (warnings.isEmpty() ? ": good: " : ": usable, " + number(warnings) + ": ")
             + scenario.name()
             + ", "
             + count
@@ -66,14 +73,7 @@ final class CheckCommand implements Callable<Integer> {
             + " to "
             + scenario.end()
             + "\n");
-    if (supersWithoutEnd(scenario)) {
-      out.print(
-          file
-              + ": warning: colony.supers: on, but not until when; that rules out every treatment:"
-              + " add their last day to colony, as in supers-until: "
-              + scenario.start().plusDays(14)
-              + "\n");
-    }
+    warnings.forEach(warning -> out.print(file + ": warning: " + warning + "\n"));
     if (assumptions) {
       TextPage page = new TextPage();
       for (Assumption assumption : scenario.assumptions()) {
@@ -81,6 +81,10 @@ final class CheckCommand implements Callable<Integer> {
       }
       out.print(page.render());
     }
+  }
+
+  private static String number(List<String> warnings) {
+    return warnings.size() == 1 ? "1 warning" : warnings.size() + " warnings";
   }
 
   /** Whether supers are on and, for a plan that does something, no day on which they come off. */

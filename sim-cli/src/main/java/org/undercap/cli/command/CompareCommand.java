@@ -76,6 +76,9 @@ final class CompareCommand implements Callable<Integer> {
       ChartWriter.loadAhead();
     }
     List<Scenario> scenarios = ScenarioOptions.readAll(files, parameters);
+    for (int i = 0; i < files.size(); i++) {
+      Warnings.print(spec.commandLine().getErr(), files.get(i), scenarios.get(i));
+    }
     int exitCode = ExitCodes.DONE;
     if (files.size() > 1) {
       exitCode = compareAll(scenarios);

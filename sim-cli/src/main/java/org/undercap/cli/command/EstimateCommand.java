@@ -41,6 +41,7 @@ final class EstimateCommand implements Callable<Integer> {
     if (refusal.isPresent()) {
       return Refusals.print(scenario, refusal.get(), json.wanted(), out);
     }
+    Warnings.print(spec.commandLine().getErr(), scenarios.file(), scenario);
     MiteEstimate estimate = posterior(scenario).estimate();
     if (json.wanted()) {
       StringWriter document = new StringWriter();

@@ -1,7 +1,5 @@
 package org.undercap.cli.command;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.undercap.cli.output.ExitCodes;
@@ -10,14 +8,15 @@ import org.undercap.cli.output.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /**
- * The command {@code undercap}. By itself it only shows the help; the work is done by the commands
- * that {@link #addCommands} adds. Help, version, exit codes and the options below hold for all of
- * them.
+ * The command {@code undercap}. By itself it only tells what to type first; the work is done by the
+ * commands that {@link #addCommands} adds. Help, version, exit codes and the options below hold for
+ * all of them.
  */
 @Command(
     name = "undercap",
@@ -46,41 +45,16 @@ public final class RootCommand implements Callable<Integer> {
 
   private static final Set<String> NEED_ALL = Set.of("help", "completion");
 
-  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+  private static final String FIRST_STEPS =
+      """
+      Simulates varroa mites in a honey bee colony and compares treatment plans.
 
-  static {
-    COMMANDS.put("new", NewCommand.class);
-    COMMANDS.put("compare", CompareCommand.class);
-    COMMANDS.put("simulate", SimulateCommand.class);
-    COMMANDS.put("timing", TimingCommand.class);
-    COMMANDS.put("plan", PlanCommand.class);
-    COMMANDS.put("apiary", ApiaryCommand.class);
-    COMMANDS.put("flip-chart", FlipChartCommand.class);
-    COMMANDS.put("start-map", StartMapCommand.class);
-    COMMANDS.put("estimate", EstimateCommand.class);
-    COMMANDS.put("efficacy", EfficacyCommand.class);
-    COMMANDS.put("check", CheckCommand.class);
-    COMMANDS.put("batch", BatchCommand.class);
-    COMMANDS.put("resistance", ResistanceCommand.class);
-    COMMANDS.put("evidence", EvidenceCommand.class);
-    COMMANDS.put("describe", DescribeCommand.class);
-    COMMANDS.put("growth", GrowthCommand.class);
-    COMMANDS.put("fit", FitCommand.class);
-    COMMANDS.put("sensitivity", SensitivityCommand.class);
-    COMMANDS.put("lesson", LessonCommand.class);
-    COMMANDS.put("methods", MethodsCommand.class);
-    COMMANDS.put("climates", ClimatesCommand.class);
-    COMMANDS.put("thresholds", ThresholdsCommand.class);
-    COMMANDS.put("parameters", ParametersCommand.class);
-    COMMANDS.put("sources", SourcesCommand.class);
-    COMMANDS.put("schema", SchemaCommand.class);
-    COMMANDS.put("columns", ColumnsCommand.class);
-    COMMANDS.put("gallery", GalleryCommand.class);
-    COMMANDS.put("rerun", RerunCommand.class);
-    COMMANDS.put("cite", CiteCommand.class);
-    COMMANDS.put("help", HelpCommand.class);
-    COMMANDS.put("completion", CompletionCommand.class);
-  }
+      For your own colony, type
+        undercap new my-colony.yaml        asks what you saw, in frames, pounds and cups
+        undercap compare my-colony.yaml    says which plan to take, and writes a page to print
+
+      All commands: undercap --help        Pages to read: undercap help topics
+      """;
 
   @Spec private CommandSpec spec;
 
@@ -132,22 +106,25 @@ public final class RootCommand implements Callable<Integer> {
     if (words.length == 1 && VERSION.contains(first)) {
       return;
     }
-    boolean one = COMMANDS.containsKey(first) && !NEED_ALL.contains(first);
-    COMMANDS.forEach(
-        (name, command) -> {
-          if (!one || name.equals(first)) {
-            line.addSubcommand(command);
-          }
-        });
-    line.getCommandSpec()
-        .usageMessage()
-        .footer(
-            "%nPages on scenario files, units, counts, treatments and more: undercap help topics");
+    boolean one = CommandGroup.commands().containsKey(first) && !NEED_ALL.contains(first);
+    CommandGroup.commands()
+        .forEach(
+            (name, command) -> {
+              if (!one || name.equals(first)) {
+                line.addSubcommand(command);
+              }
+            });
+    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+    usage.commandListHeading("");
+    usage.sectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, CommandGroup::list);
+    usage.footer(
+        "%nThe first to type: undercap new my-colony.yaml",
+        "Pages on scenario files, units, counts, treatments and more: undercap help topics");
   }
 
   /** The names of all commands. */
   static Set<String> names() {
-    return COMMANDS.keySet();
+    return CommandGroup.commands().keySet();
   }
 
   /**
@@ -161,7 +138,7 @@ public final class RootCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    spec.commandLine().usage(spec.commandLine().getOut());
+    spec.commandLine().getOut().print(FIRST_STEPS);
     return ExitCodes.DONE;
   }
 }

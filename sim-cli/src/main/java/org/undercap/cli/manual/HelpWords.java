@@ -16,7 +16,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What the help says of commands and options, as plain text without marks and colours. */
-final class HelpWords {
+public final class HelpWords {
   private HelpWords() {}
 
   /**
@@ -72,6 +72,16 @@ final class HelpWords {
         .flatMap(text -> lines(text).stream())
         .filter(text -> !text.isBlank())
         .toList();
+  }
+
+  /**
+   * Returns what a command does, in short.
+   *
+   * @param usage what the help says of it
+   * @return the beginning, up to the first stop or bracket
+   */
+  public static String summary(UsageMessageSpec usage) {
+    return summary(about(usage));
   }
 
   /**

@@ -1,100 +1,159 @@
 package org.undercap.cli.option;
 
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.undercap.climate.Climate;
 import org.undercap.climate.ClimateCatalogue;
-import org.undercap.hive.FrameCatalogue;
-import org.undercap.hive.FrameType;
-import org.undercap.scenario.Arrivals;
 import org.undercap.scenario.BadValueException;
-import org.undercap.scenario.BeeUnit;
-import org.undercap.scenario.BroodUnit;
-import org.undercap.scenario.Lookup;
-import org.undercap.scenario.Quantities;
-import org.undercap.scenario.SampleOfBees;
 
-/** The ten questions of {@code undercap new}: why each is asked, and what answers it accepts. */
-@SuppressWarnings("ImmutableEnumChecker") // the checks are functions without a state
+/**
+ * The questions of {@code undercap new}: what each asks, why, and what answers it accepts. What the
+ * answer hangs on has no usual answer: it must be given.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // the readers are functions without a state
 public enum Question {
-  /** What the file is called in results. */
-  NAME(
-      "What do you call this colony?",
-      "The name stands above every result.",
-      "My colony",
-      text -> text.matches("[^\"\\\\\\p{Cntrl}]{1,80}")),
   /** Where the colony stands. */
   CLIMATE(
-      "Which climate comes nearest to the place?",
-      "It sets temperatures and how much the queen lays. Accepted: " + climates() + ".",
+      "Where does the colony stand?",
+      "The climate that comes nearest, or your latitude, as in 52 N or 37 S:",
+      "",
       "temperate-oceanic",
-      text -> Lookup.find("climate", text, ClimateCatalogue.shipped()::find, climateIds()) != null),
+      "site",
+      (text, today) -> Said.place(text)),
   /** The first day. */
   DATE(
-      "On which day was the colony looked at?",
-      "The run begins on this day. Year-month-day, as in 2026-09-24.",
+      "On which day did you look into it?",
+      "The run begins there. As in 18 August 2026, 2026-08-18 or today.",
       "",
-      text -> Quantities.date(text) != null),
-  /** Frame type. */
-  FRAME(
-      "Which frames has the hive?",
-      "They turn frames and seams into bees and cells. Accepted: " + frames() + ".",
-      "langstroth-deep",
-      text -> Lookup.find("frame", text, FrameCatalogue.shipped()::find, frameIds()) != null),
+      "today",
+      "colony.date",
+      (text, today) -> SaidDate.parse(text, today).toString()),
   /** Adult bees. */
   BEES(
       "How many bees?",
-      "Frames covered on both sides, seams, sides, boxes, pounds or bees: 9 frames, 11 seams, 4 lb.",
+      "Frames covered on both sides, seams, sides, boxes, pounds, kg: 9 frames, 11 seams, 4 lb.",
+      "",
       "9 frames",
-      text -> BeeUnit.parse(text) != null),
+      "colony.bees",
+      (text, today) -> Said.bees(text)),
   /** Brood of all ages. */
   BROOD(
       "How much brood, eggs to sealed?",
-      "Mites hide under the cappings. As in 3 frames, 12 hands, 140 sq in, 900 cm2 or none seen.",
+      "Mites hide under its cappings. As in 3 frames, 12 hands, 140 sq in, 900 cm2 or none seen.",
+      "",
       "3 frames",
-      text -> BroodUnit.parse(text) != null),
+      "colony.brood",
+      (text, today) -> Said.brood(text)),
+  /** How full of brood the combs are. */
+  FULLNESS(
+      "How full of brood are they?",
+      "nearly full (85 %), two thirds, half, a third, patches (20 %), or a percent, as in 60 %.",
+      "",
+      "nearly full",
+      "",
+      (text, today) -> Said.fullness(text)),
+  /** Frame type. */
+  FRAME(
+      "Which frames has the hive?",
+      "They turn frames into bees and cells. The type, or the nearest in size:",
+      "",
+      "langstroth-deep",
+      "colony.frame",
+      (text, today) -> Said.frame(text)),
+  /** What was counted. */
+  COUNT(
+      "What did you count?",
+      "Bees washed: 11 in 300 bees, alcohol; or 4 in half a cup, sugar. A board: 56 in 7 days.",
+      "",
+      "9 in 300 bees, alcohol",
+      "mites",
+      (text, today) -> Counted.of(text).said()),
+  /** How the bees of the count were washed. */
+  METHOD(
+      "In what were the bees washed or rolled?",
+      "Sugar leaves more mites on the bees. alcohol, soap or sugar.",
+      "",
+      "alcohol",
+      "",
+      (text, today) -> Counted.method(text)),
+  /** Honey supers. */
+  SUPERS(
+      "Are honey supers on, and until when?",
+      "They rule treatments out. no, or the last day they stay on, as in 30 August 2026.",
+      "",
+      "no",
+      "colony.supers",
+      Said::supers),
+  /** Late feeding. */
+  FEEDING(
+      "Do you feed thin syrup, and until when?",
+      "It keeps the queen laying. no, a last day, or from 1 September 2026 to 20 September 2026.",
+      "no",
+      "no",
+      "feeding",
+      Said::feeding),
+  /** What was done already. */
+  DONE(
+      "Was it treated in the last year, and when?",
+      "It changes what the count says. none, or oxalic-dribble on 3 January 2026; use ; for more.",
+      Said.UNKNOWN,
+      Said.UNKNOWN,
+      "done",
+      Said::done),
+  /** What may be used. */
+  TREATMENTS(
+      "Which treatments may you use?",
+      "any, organic, or those that you can get, as in thymol-gel, formic-pads, oxalic acid.",
+      "any",
+      "any",
+      "allowed",
+      (text, today) -> Said.treatments(text)),
   /** Floor of the hive. */
   FLOOR(
       "Is the floor open or closed?",
       "Through an open mesh the vapour of thymol and formic acid is lost. open or closed.",
-      "closed",
-      text -> text.equals("open") || text.equals("closed")),
-  /** Honey supers. */
-  SUPERS(
-      "Are honey supers on, and until when?",
-      "They rule treatments out. off, or the last day on which they are on, as in 2026-09-30.",
-      "off",
-      text -> text.equals("off") || Quantities.date(text) != null),
-  /** What was counted. */
-  COUNT(
-      "What did you count?",
-      "Mites in a washed sample: 11 in 300 bees, or 11 in half a cup. Mites on a board: 56 in 7 days.",
-      "9 in 300 bees",
-      text -> Counted.of(text) != null),
+      Said.UNKNOWN,
+      Said.UNKNOWN,
+      "colony.floor",
+      (text, today) -> Said.floor(text)),
   /** Mites from other colonies. */
   ARRIVALS(
       "Do mites come from other colonies?",
       "none, low, dense (many colonies nearby) or collapsing (some of them are dying).",
-      "low",
-      text -> Arrivals.parse(text) != null);
+      Said.UNKNOWN,
+      Said.UNKNOWN,
+      "arrivals",
+      (text, today) -> Said.arrivals(text));
+
+  private static final Set<String> NOT_KNOWN =
+      Set.of("unknown", "not known", "don't know", "dont know", "i don't know", "not sure", "?");
 
   private final String words;
   private final String why;
   private final String usual;
-  private final Check check;
+  private final String example;
+  private final String field;
+  private final Reader reader;
 
-  Question(String words, String why, String usual, Check check) {
+  Question(String words, String why, String usual, String example, String field, Reader reader) {
     this.words = words;
     this.why = why;
     this.usual = usual;
-    this.check = check;
+    this.example = example;
+    this.field = field;
+    this.reader = reader;
   }
 
+  /** Makes what is written into the file of what was typed. */
   @FunctionalInterface
-  private interface Check {
-    boolean accepts(String text) throws BadValueException;
+  interface Reader {
+    String read(String text, LocalDate today) throws BadValueException;
   }
 
   /**
@@ -116,79 +175,95 @@ public enum Question {
   }
 
   /**
+   * What an answer may be where one line does not hold it.
+   *
+   * @return lines, each a word and what it stands for; mostly none
+   */
+  public List<String> choices() {
+    return switch (this) {
+      case CLIMATE -> ClimateCatalogue.shipped().all().stream().map(Question::choice).toList();
+      case FRAME -> Said.frameLines();
+      default -> List.of();
+    };
+  }
+
+  private static String choice(Climate climate) {
+    return String.format(Locale.ROOT, "%-24s %s", climate.id(), climate.description());
+  }
+
+  /**
    * The answer if none is given.
    *
-   * @return the answer; empty for the day, which is today
+   * @return the answer; empty if the question must be answered
    */
-  public String usual() {
-    return usual;
+  public Optional<String> usual() {
+    return Optional.of(usual).filter(text -> !text.isEmpty());
   }
 
   /**
-   * Checks an answer.
+   * An answer for a file that only shows what one looks like.
+   *
+   * @return an accepted answer
+   */
+  public String example() {
+    return example;
+  }
+
+  /**
+   * Reads an answer.
    *
    * @param text as typed
-   * @throws BadValueException if it cannot be used
+   * @param today the day on which it is typed
+   * @return what the answer means, in a form that this method accepts too
+   * @throws BadValueException if it cannot be used; the message or its hint says what can
    */
-  public void check(String text) throws BadValueException {
-    if (!check.accepts(text)) {
-      throw new BadValueException(Quantities.quote(text) + " is not accepted", why);
+  public String read(String text, LocalDate today) throws BadValueException {
+    String said = text.strip();
+    if (NOT_KNOWN.contains(said.toLowerCase(Locale.ROOT))) {
+      if (usual.isEmpty() && this != FULLNESS) {
+        throw new BadValueException("nothing can be said without this", ifUnknown());
+      }
+      return usual.isEmpty() ? Said.UNKNOWN : usual;
+    }
+    try {
+      return reader.read(said, today);
+    } catch (BadValueException e) {
+      throw e.hint().isEmpty() ? new BadValueException(e.getMessage(), why) : e;
     }
   }
 
-  private static List<String> climateIds() {
-    return ClimateCatalogue.shipped().all().stream().map(Climate::id).toList();
-  }
-
-  private static String climates() {
-    return String.join(", ", climateIds());
-  }
-
-  private static List<String> frameIds() {
-    return FrameCatalogue.shipped().all().stream().map(FrameType::id).toList();
-  }
-
-  private static String frames() {
-    return String.join(", ", frameIds());
+  private String ifUnknown() {
+    return switch (this) {
+      case BEES -> "estimate it: a frame counts if bees cover both sides, as in 9 frames";
+      case BROOD -> "look once more; a guess will do, as in 3 frames";
+      case COUNT -> "wash half a cup of bees, or lay a board under the colony for three days first";
+      default -> why;
+    };
   }
 
   /**
-   * A count as keepers say it.
+   * Whether it only asks more closely what the question before asked.
    *
-   * @param mites mites counted
-   * @param among bees or days as typed
-   * @param board whether the mites lay on a board
+   * @return true if so
    */
-  public record Counted(String mites, String among, boolean board) {
-    private static final Pattern SAID =
-        Pattern.compile("([0-9]+)\\s*(?:mites?\\s+)?(?:/|in|on|of|among)\\s*(.+)");
+  public boolean isFollowUp() {
+    return this == FULLNESS || this == METHOD;
+  }
 
-    /**
-     * Reads a count.
-     *
-     * @param text as typed, as in {@code 11 in 300 bees} or {@code 56 in 7 days}
-     * @return the count
-     * @throws BadValueException if it cannot be used
-     */
-    public static Counted of(String text) throws BadValueException {
-      Matcher said = SAID.matcher(text.strip());
-      if (!said.matches()) {
-        throw new BadValueException(
-            Quantities.quote(text) + " is no count",
-            "write the mites counted, not the percent, as in 11 in 300 bees or 56 in 7 days");
-      }
-      String among = said.group(2).strip();
-      if (among.matches(".*\\b(days?|weeks?)")) {
-        return new Counted(said.group(1), Quantities.format(Quantities.days(among)), true);
-      }
-      double bees = SampleOfBees.parse(among);
-      if (Double.parseDouble(said.group(1)) > bees) {
-        throw new BadValueException(
-            said.group(1) + " mites on " + Quantities.format(bees) + " bees is not likely",
-            "are bees and mites swapped?");
-      }
-      return new Counted(said.group(1), among.replaceAll("\\s*bees?$", ""), false);
-    }
+  /**
+   * Whether the question is asked at all.
+   *
+   * @param answers what was answered to the questions before
+   * @return false if the answers before leave nothing to ask
+   */
+  public boolean applies(Map<Question, String> answers) {
+    return switch (this) {
+      case FULLNESS -> Said.inCombs(answers.get(BROOD));
+      case FRAME -> Said.needFrame(answers.get(BEES), answers.get(BROOD));
+      case METHOD ->
+          counted(answers.get(COUNT)).method().isEmpty() && !counted(answers.get(COUNT)).board();
+      default -> true;
+    };
   }
 
   /**
@@ -197,20 +272,43 @@ public enum Question {
    * @return as in {@code --bees}
    */
   public String option() {
-    return "--" + name().toLowerCase(java.util.Locale.ROOT);
+    return "--" + name().toLowerCase(Locale.ROOT);
   }
 
   /**
-   * The count among answers, if it can be used.
+   * The question whose answer became a field of a scenario file.
    *
-   * @param text as typed
+   * @param field the field, as in {@code colony.bees}
+   * @return the question, if one asks for it
+   */
+  public static Optional<Question> of(String field) {
+    return Arrays.stream(values())
+        .filter(question -> !question.field.isEmpty() && field.startsWith(question.field))
+        .findFirst();
+  }
+
+  /**
+   * A count among answers.
+   *
+   * @param answer an accepted answer to {@link #COUNT}
    * @return the count
    */
-  public static Optional<Counted> counted(String text) {
+  public static Counted counted(String answer) {
     try {
-      return Optional.of(Counted.of(text));
+      return Counted.of(answer);
     } catch (BadValueException e) {
-      return Optional.empty();
+      throw new IllegalStateException(e);
     }
+  }
+
+  /**
+   * Questions that have no usual answer.
+   *
+   * @return in the order in which they are asked
+   */
+  public static List<Question> facts() {
+    return Arrays.stream(values())
+        .filter(question -> question.usual.isEmpty())
+        .collect(Collectors.toList());
   }
 }

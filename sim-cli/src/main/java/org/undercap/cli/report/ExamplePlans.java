@@ -28,17 +28,25 @@ final class ExamplePlans {
   /** More would be much to read. */
   private static final int MOST = 3;
 
-  /** Days after the facts, or after the honey is off, on which treatment begins (days). */
-  private static final int DAYS_TO_FETCH_IT = 2;
+  /** Days after the honey is off on which treatment begins (days). */
+  private static final int DAYS_AFTER_HONEY = 2;
 
   /** Days before midwinter from which a date for winter is looked for, and how far back (days). */
   private static final List<Integer> BEFORE_MIDWINTER = List.of(10, 20, 30, 40, 50, 60);
 
   private final Scenario scenario;
+  private final LocalDate first;
   private final RuledOut rules;
 
-  ExamplePlans(Scenario scenario) {
+  /**
+   * Prepares to look for plans.
+   *
+   * @param scenario the facts
+   * @param first first day on which a treatment may begin; later where honey supers are on
+   */
+  ExamplePlans(Scenario scenario, LocalDate first) {
     this.scenario = scenario;
+    this.first = first;
     rules = new RuledOut(scenario);
   }
 
@@ -47,19 +55,28 @@ final class ExamplePlans {
     LocalDate start =
         scenario
             .supersUntil(Plan.doNothing())
-            .filter(day -> day.isAfter(scenario.start()))
-            .orElse(scenario.start())
-            .plusDays(DAYS_TO_FETCH_IT);
+            .map(day -> day.plusDays(DAYS_AFTER_HONEY))
+            .filter(day -> day.isAfter(first))
+            .orElse(first);
     List<Example> examples = new ArrayList<>();
-    METHODS.stream()
+    methods().stream()
         .map(id -> new Example(MethodCatalogue.shipped().get(id), brood(id), start))
         .filter(this::canBeUsed)
         .limit(MOST)
         .forEach(examples::add);
-    winter(start).ifPresent(examples::add);
+    winter(start)
+        .filter(
+            winter -> examples.stream().noneMatch(known -> known.steps().equals(winter.steps())))
+        .ifPresent(examples::add);
     StringBuilder lines = new StringBuilder();
     examples.forEach(example -> lines.append(example.yaml()));
     return lines.toString();
+  }
+
+  /** Methods to try: those that the user can get, if the file names them. */
+  private List<String> methods() {
+    List<String> allowed = scenario.allowed().stream().map(Method::id).toList();
+    return allowed.isEmpty() ? METHODS : allowed;
   }
 
   private Course brood(String id) {

@@ -16,6 +16,7 @@ import org.undercap.scenario.ApiaryResolver;
 import org.undercap.scenario.ApiaryRow;
 import org.undercap.scenario.BeeUnit;
 import org.undercap.scenario.BroodUnit;
+import org.undercap.scenario.CountDoubts;
 import org.undercap.scenario.InputLimits;
 import org.undercap.scenario.Place;
 import org.undercap.scenario.Problem;
@@ -149,18 +150,17 @@ public final class ApiaryReader {
       if (bees.get().value() < FEW_BEES) {
         doubt(WASH_BEES, "a sample of " + fields.text(WASH_BEES) + " bees says little");
       }
-      if (mites.get().value() > bees.get().value()) {
-        doubt(WASH_MITES, "more mites than bees: are the two swapped?");
-      }
       if (fields.text(METHOD).isEmpty()) {
         doubt(METHOD, "not given: taken as alcohol");
       }
-      return Optional.of(
+      Wash wash =
           new Wash(
               site.start(),
               bees.get().value().intValue(),
               mites.get().value().intValue(),
-              method.map(Written::value).orElse(WashMethod.ALCOHOL)));
+              method.map(Written::value).orElse(WashMethod.ALCOHOL));
+      CountDoubts.of(wash).ifPresent(words -> doubt(WASH_MITES, words));
+      return Optional.of(wash);
     }
 
     private Optional<Count> board() {

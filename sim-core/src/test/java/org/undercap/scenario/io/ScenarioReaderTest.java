@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -86,6 +87,32 @@ class ScenarioReaderTest {
     assertEquals(0.9, scenario.hive().queenQuality());
     assertTrue(scenario.hive().openFloor());
     assertTrue(scenario.hive().supersOn());
+  }
+
+  @Test
+  void framesHoldWhatTheyAreFullOf() throws IOException {
+    Scenario scenario = small("9000 cells}", "'3 frames, two thirds full', frame: national-deep}");
+    assertEquals(2 * 2 * 2650, scenario.hive().broodCells(), 1e-9);
+    assertTrue(
+        scenario.assumptions().toString().contains("10600 cells; as full of brood as it says"),
+        scenario.assumptions().toString());
+  }
+
+  @Test
+  void doubtsAboutCountsStandAmongTheAssumptions() throws IOException {
+    Scenario scenario =
+        small(
+            "in-colony: 500",
+            "counts: [wash: {date: 2026-08-08, bees: 300, mites: 200, method: alcohol}]");
+    assertTrue(
+        scenario.assumptions().stream()
+            .anyMatch(it -> it.field().equals("mites.counts") && it.text().contains("per 100")),
+        scenario.assumptions().toString());
+  }
+
+  private static Scenario small(String part, String instead) throws IOException {
+    byte[] text = TestFiles.SMALL.replace(part, instead).getBytes(StandardCharsets.UTF_8);
+    return ScenarioReader.read("small.yaml", new ByteArrayInputStream(text)).orThrow();
   }
 
   @Test

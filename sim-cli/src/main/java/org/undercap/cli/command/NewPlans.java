@@ -1,0 +1,99 @@
+package org.undercap.cli.command;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.undercap.cli.option.Question;
+import org.undercap.cli.output.UsageException;
+import org.undercap.cli.report.NewScenario;
+import org.undercap.scenario.Assumption;
+import org.undercap.scenario.Plan;
+import org.undercap.scenario.Scenario;
+
+/** When the plans of a new scenario may begin, and what is told when its file is written. */
+final class NewPlans {
+  /** Days until a treatment is at hand (days; common practice). */
+  private static final int DAYS_TO_FETCH_IT = 2;
+
+  /** Facts older than this are worth a new look (days; common practice). */
+  private static final int OLD = 30;
+
+  private NewPlans() {}
+
+  /** The first day on which a plan may treat: after the facts and, unless all is past, from now. */
+  static LocalDate first(Scenario facts, LocalDate today, Optional<LocalDate> treatFrom) {
+    if (treatFrom.isPresent()) {
+      LocalDate day = treatFrom.get();
+      if (day.isBefore(facts.start()) || day.isAfter(facts.end())) {
+        throw new UsageException(
+            "--treat-from: "
+                + day
+                + " must lie in the run, "
+                + facts.start()
+                + " to "
+                + facts.end());
+      }
+      return day;
+    }
+    boolean past = !facts.end().isAfter(today.plusDays(DAYS_TO_FETCH_IT));
+    LocalDate now = past || today.isBefore(facts.start()) ? facts.start() : today;
+    return now.plusDays(DAYS_TO_FETCH_IT);
+  }
+
+  /** What a new file holds and what to do with it. */
+  static String summary(
+      Scenario scenario, Path file, LocalDate today, LocalDate first, List<Question> invented) {
+    StringBuilder text = new StringBuilder();
+    if (!invented.isEmpty()) {
+      line(
+          text,
+          "an EXAMPLE, not your colony: "
+              + NewScenario.words(invented)
+              + " are invented; put your own into the file");
+    }
+    note(scenario, today, first).ifPresent(note -> line(text, note));
+    line(text, "plans in it, to be changed as you like:");
+    scenario.plans().stream().map(Plan::name).forEach(plan -> line(text, "  " + plan));
+    if (scenario.plans().size() == 1) {
+      line(
+          text,
+          "  (nothing that you may use suits the weather or the supers: see undercap methods)");
+    }
+    line(text, "taken, since you did not say more:");
+    for (Assumption assumption : scenario.assumptions()) {
+      line(text, "  " + assumption.field() + ": " + assumption.text());
+    }
+    line(text, "next, type: undercap compare " + quoted(file));
+    return text.toString();
+  }
+
+  private static Optional<String> note(Scenario scenario, LocalDate today, LocalDate first) {
+    if (scenario.start().isAfter(today)) {
+      return Optional.of("note: " + scenario.start() + " lies in the future");
+    }
+    long old = ChronoUnit.DAYS.between(scenario.start(), today);
+    return old <= OLD
+        ? Optional.empty()
+        : Optional.of(
+            "note: the facts are "
+                + old
+                + " days old"
+                + (scenario.end().isAfter(today)
+                    ? ": count again for a surer answer"
+                    : " and the season is over: a case to study")
+                + "; plans begin from "
+                + first
+                + " (--treat-from sets another day)");
+  }
+
+  private static String quoted(Path file) {
+    String name = file.toString();
+    return name.matches("[\\w./~:\\\\-]+") ? name : "\"" + name + "\"";
+  }
+
+  private static void line(StringBuilder text, String words) {
+    text.append(words).append('\n');
+  }
+}

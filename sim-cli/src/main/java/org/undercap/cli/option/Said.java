@@ -1,0 +1,298 @@
+package org.undercap.cli.option;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.undercap.climate.Climate;
+import org.undercap.climate.ClimateCatalogue;
+import org.undercap.hive.FrameCatalogue;
+import org.undercap.hive.FrameType;
+import org.undercap.scenario.Amount;
+import org.undercap.scenario.Arrivals;
+import org.undercap.scenario.BadValueException;
+import org.undercap.scenario.BeeUnit;
+import org.undercap.scenario.BroodFullness;
+import org.undercap.scenario.BroodUnit;
+import org.undercap.scenario.InputLimits;
+import org.undercap.scenario.Lookup;
+import org.undercap.scenario.Quantities;
+import org.undercap.treatment.Method;
+import org.undercap.treatment.MethodCatalogue;
+
+/** Turns what keepers type into what scenario files hold. */
+final class Said {
+  /** Stands for an answer that is left to the program. */
+  static final String UNKNOWN = "unknown";
+
+  private static final int FRAMES_A_LINE = 3;
+  private static final Set<String> NO = Set.of("no", "n", "none", "off", "nothing", "never");
+  private static final Set<String> YES = Set.of("yes", "y", "on");
+  private static final Pattern LATITUDE =
+      Pattern.compile(
+          "(?:latitude:? *)?(-?[0-9]{1,2}(?:\\.[0-9]{1,4})?) *\u00b0? *(n|s|north|south)?");
+  private static final Pattern SPAN =
+      Pattern.compile("(?:from )?(.*?\\d.*?)\\s+(?:until|till|to)\\s+(.*)");
+  private static final Pattern COURSE =
+      Pattern.compile("(.*?)(?:,? *([0-9]{1,2}) times(?:,? every ([0-9]{1,3}) days?)?)?");
+  private static final Pattern TREATED =
+      Pattern.compile(
+          "([a-z][a-z -]*?),?\\s+(?:on|at|from|in)?\\s*((?:[0-9]|[a-z]{3,9} [0-9]|today|yesterday).*)");
+
+  private Said() {}
+
+  static String place(String text) throws BadValueException {
+    String said = lower(text);
+    Matcher latitude = LATITUDE.matcher(said);
+    if (latitude.matches()) {
+      return latitude(text, latitude);
+    }
+    List<String> ids = ClimateCatalogue.shipped().all().stream().map(Climate::id).toList();
+    return Lookup.find("climate", hyphened(said), ClimateCatalogue.shipped()::find, ids).id();
+  }
+
+  private static String latitude(String text, Matcher latitude) throws BadValueException {
+    double degrees = Quantities.number(latitude.group(1));
+    String side = latitude.group(2) == null ? "" : latitude.group(2);
+    boolean explicit = side.isEmpty() && (latitude.group().startsWith("latitude") || degrees < 0);
+    if (side.isEmpty() != explicit || (degrees < 0 && !side.isEmpty())) {
+      throw new BadValueException(
+          Quantities.quote(text) + " is no climate and no latitude",
+          "write a latitude with its side, as in 52 N or 37 S");
+    }
+    double north = side.startsWith("s") ? -degrees : degrees;
+    InputLimits.shipped().get("site.latitude").check(north);
+    ClimateCatalogue shipped = ClimateCatalogue.shipped();
+    if (shipped.degreesAway(north) > InputLimits.shipped().get("site.latitude.distance").high()) {
+      throw new BadValueException(
+          "there is no climate for latitude " + Quantities.quote(text),
+          "nothing was tested there; name the climate that comes nearest");
+    }
+    return "latitude " + Quantities.format(north);
+  }
+
+  static String bees(String text) throws BadValueException {
+    Amount<BeeUnit> amount = BeeUnit.parse(text);
+    if (amount.unit() == BeeUnit.BEES && amount.number() < fewestBees()) {
+      throw new BadValueException(
+          Quantities.format(amount.number()) + " bees are too few",
+          "write the unit too, as in 9 frames, 11 seams, 4 lb or 18000 bees");
+    }
+    return text;
+  }
+
+  private static double fewestBees() {
+    return InputLimits.shipped().get("colony.bees").low();
+  }
+
+  static String brood(String text) throws BadValueException {
+    BroodUnit.parse(text);
+    return text;
+  }
+
+  static String fullness(String text) throws BadValueException {
+    BroodFullness.parse(text);
+    String said = lower(text).replaceAll("\\s*full$", "");
+    return said.startsWith("in patches") || said.startsWith("patch")
+        ? "patches"
+        : (said + " full").strip();
+  }
+
+  /** Whether brood is said in combs, so that it matters how full they are. */
+  static boolean inCombs(String brood) {
+    Amount<BroodUnit> amount = parsed(brood);
+    return amount.number() > 0
+        && (amount.unit() == BroodUnit.FRAMES || amount.unit() == BroodUnit.SIDES)
+        && !BroodFullness.isSaid(brood);
+  }
+
+  static boolean needFrame(String bees, String brood) {
+    try {
+      BeeUnit unit = BeeUnit.parse(bees).unit();
+      return !Set.of(BeeUnit.BEES, BeeUnit.POUNDS, BeeUnit.KILOGRAMS).contains(unit)
+          || parsed(brood).unit() != BroodUnit.CELLS;
+    } catch (BadValueException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Amount<BroodUnit> parsed(String brood) {
+    try {
+      return BroodUnit.parse(brood);
+    } catch (BadValueException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static String frames() {
+    return FrameCatalogue.shipped().all().stream()
+        .map(FrameType::id)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The names of the frames, three a line. */
+  static List<String> frameLines() {
+    List<String> ids = FrameCatalogue.shipped().all().stream().map(FrameType::id).toList();
+    List<String> lines = new ArrayList<>();
+    for (int from = 0; from < ids.size(); from += FRAMES_A_LINE) {
+      lines.add(
+          ids.subList(from, Math.min(from + FRAMES_A_LINE, ids.size())).stream()
+              .map(id -> String.format(Locale.ROOT, "%-19s", id))
+              .collect(Collectors.joining())
+              .stripTrailing());
+    }
+    return lines;
+  }
+
+  static String frame(String text) throws BadValueException {
+    List<FrameType> meant = FrameCatalogue.shipped().meant(text);
+    if (meant.size() == 1) {
+      return meant.get(0).id();
+    }
+    List<String> ids = FrameCatalogue.shipped().all().stream().map(FrameType::id).toList();
+    if (meant.isEmpty()) {
+      throw new BadValueException(
+          "unknown frame " + Quantities.quote(text) + Lookup.suggestion(hyphened(text), ids),
+          "there are: "
+              + frames()
+              + "; for another frame choose the one nearest in size, or say bees in pounds and"
+              + " brood in cells");
+    }
+    throw new BadValueException(
+        Quantities.quote(text) + " may be more than one frame",
+        "write one of: " + meant.stream().map(FrameType::id).collect(Collectors.joining(", ")));
+  }
+
+  static String supers(String text, LocalDate today) throws BadValueException {
+    String said = lower(text);
+    if (NO.contains(said)) {
+      return "off";
+    }
+    if (YES.contains(said)) {
+      throw new BadValueException(
+          "until when?", "write the last day they stay on, as in 30 August 2026");
+    }
+    return SaidDate.parse(said.replaceFirst("^(?:(?:yes|on),? )?(?:until|till)? *", ""), today)
+        .toString();
+  }
+
+  /** {@code no}, or the last day, or both days with {@code to} between them. */
+  static String feeding(String text, LocalDate today) throws BadValueException {
+    String said = lower(text).replaceFirst("^yes,? ", "");
+    if (NO.contains(said)) {
+      return "no";
+    }
+    if (YES.contains(said)) {
+      throw new BadValueException(
+          "until when?", "write the last day of feeding, as in 20 September 2026");
+    }
+    Matcher span = SPAN.matcher(said);
+    if (span.matches()) {
+      LocalDate from = SaidDate.parse(span.group(1), today);
+      LocalDate until = SaidDate.parse(span.group(2), today);
+      if (until.isBefore(from)) {
+        throw new BadValueException(
+            Quantities.quote(text) + " ends before it begins", "write the first day first");
+      }
+      return from + " to " + until;
+    }
+    return SaidDate.parse(said.replaceFirst("^(?:until|till|to) ", ""), today).toString();
+  }
+
+  /** {@code none}, or {@code method on date, n times every m days} with {@code ;} between. */
+  static String done(String text, LocalDate today) throws BadValueException {
+    if (NO.contains(lower(text))) {
+      return "none";
+    }
+    List<String> steps = new ArrayList<>();
+    for (String part : lower(text).replaceFirst(";\\s*$", "").split("\\s*;\\s*", -1)) {
+      steps.add(step(part, today));
+    }
+    return String.join("; ", steps);
+  }
+
+  private static String step(String part, LocalDate today) throws BadValueException {
+    Matcher course = COURSE.matcher(part);
+    Matcher treated = TREATED.matcher(course.matches() ? course.group(1).strip() : part);
+    if (!treated.matches()) {
+      throw new BadValueException(
+          Quantities.quote(part) + " does not say what was done and on which day",
+          "as in oxalic-dribble on 3 January 2026; undercap methods lists the treatments");
+    }
+    String step = method(treated.group(1)).id() + " on " + SaidDate.parse(treated.group(2), today);
+    return course.group(2) == null
+        ? step
+        : step
+            + ", "
+            + course.group(2)
+            + " times every "
+            + (course.group(3) == null ? "7" : course.group(3))
+            + " days";
+  }
+
+  private static Method method(String text) throws BadValueException {
+    return Lookup.find(
+        "treatment",
+        hyphened(text),
+        id -> all().stream().filter(m -> m.id().equals(id)).findFirst(),
+        ids());
+  }
+
+  /** {@code any}, {@code organic} or ids of treatments. */
+  static String treatments(String text) throws BadValueException {
+    String said = lower(text);
+    if (Set.of("any", "all").contains(said)) {
+      return "any";
+    }
+    if (said.equals("organic")) {
+      return said;
+    }
+    Set<String> found = new LinkedHashSet<>();
+    for (String part : said.split("\\s*(?:,|;|\\band\\b)\\s*", -1)) {
+      List<String> bySubstance =
+          all().stream()
+              .filter(m -> m.substance().equals(part) || m.substanceClass().equals(part))
+              .map(Method::id)
+              .toList();
+      found.addAll(bySubstance.isEmpty() ? List.of(method(part).id()) : bySubstance);
+    }
+    return String.join(", ", found);
+  }
+
+  private static List<Method> all() {
+    return MethodCatalogue.shipped().all();
+  }
+
+  private static List<String> ids() {
+    return all().stream().map(Method::id).toList();
+  }
+
+  static String floor(String text) throws BadValueException {
+    return switch (lower(text)) {
+      case "open", "mesh", "open mesh" -> "open";
+      case "closed", "solid", "closed mesh" -> "closed";
+      default ->
+          throw new BadValueException(
+              Quantities.quote(text) + " is not accepted", "write open, closed or unknown");
+    };
+  }
+
+  static String arrivals(String text) throws BadValueException {
+    String said = lower(text);
+    Arrivals.parse(said);
+    return said;
+  }
+
+  private static String lower(String text) {
+    return text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+  }
+
+  private static String hyphened(String text) {
+    return lower(text).replace(' ', '-');
+  }
+}
