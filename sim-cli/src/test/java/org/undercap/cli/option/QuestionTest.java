@@ -96,6 +96,8 @@ class QuestionTest {
         "COUNT | unknown | lay a board",
         "METHOD | co2 | alcohol, soap or sugar",
         "SUPERS | yes | until when",
+        "SUPERS | maybe | neither no nor a date; They rule treatments out. no, or",
+        "FEEDING | a little | neither no nor a date",
         "SUPERS | 8/9/2026 | 8 September or 9 August",
         "FEEDING | from 20 Sep 2026 to 1 Sep 2026 | ends before it begins",
         "DONE | thymol | on which day",
