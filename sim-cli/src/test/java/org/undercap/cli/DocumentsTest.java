@@ -64,9 +64,13 @@ class DocumentsTest {
           entry("sim-cli/undercap fit scenarios/research/", "minutes; see Plot7ReportTest"),
           entry("sim-cli/undercap lesson all --climate temperate-oceanic", "LessonReportsTest"));
 
-  /** What is added: a slow command is spared time, and one is told where it works. */
+  /**
+   * What is added: a slow command is spared time, one that asks is given no questions ({@code
+   * NewCommandTest} answers them), and one is told where it works.
+   */
   private static final Map<String, List<String>> ADDED =
       Map.of(
+          "new", List.of("--defaults"),
           "compare", List.of("--members=20"),
           "apiary", List.of("--members=20"),
           "rerun", List.of("--inputs", "."));

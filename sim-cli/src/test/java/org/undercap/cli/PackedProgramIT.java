@@ -36,7 +36,8 @@ class PackedProgramIT {
             .toList();
     assertTrue(lines.size() >= 1, "a command was found");
     for (String line : lines) {
-      PackedProgram.Ended run = program.shell(line);
+      PackedProgram.Ended run =
+          program.shell(line.replace("undercap new ", "undercap new --defaults "));
       assertEquals(0, run.exitCode(), line + "\n" + run.err());
     }
   }

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.Terminal;
+import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
 import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.Problem;
@@ -23,6 +24,7 @@ import org.undercap.scenario.Scenario;
 
 /** Asks the questions of {@code undercap new}: of a person, of lines that are piped in, or none. */
 final class FactQuestions {
+  private static final int INDENT = 3;
   private static final String NOTHING_WRITTEN = "; nothing was written";
 
   private final PrintWriter err;
@@ -115,7 +117,9 @@ final class FactQuestions {
   }
 
   private void doubt(String count) {
-    Question.counted(count).doubt().ifPresent(words -> err.println("   warning: " + words));
+    Question.counted(count)
+        .doubt()
+        .ifPresent(words -> err.print(TextPage.indented("warning: " + words, INDENT)));
   }
 
   private String ask(Question question) throws IOException {
@@ -134,7 +138,7 @@ final class FactQuestions {
         if (!Terminal.onStandardInput()) {
           throw new InvalidFileException(unusable(question, e.getMessage(), e.hint()));
         }
-        err.println("   " + said(e.getMessage(), e.hint()));
+        err.print(TextPage.indented(said(e.getMessage(), e.hint()), INDENT));
       }
     }
   }
@@ -182,7 +186,7 @@ final class FactQuestions {
       throw new InvalidFileException(unusable(question, problem.message(), problem.hint()));
     }
     err.println();
-    err.println("   " + said(problem.message(), problem.hint()));
+    err.print(TextPage.indented(said(problem.message(), problem.hint()), INDENT));
     answers.remove(question);
     if (question == Question.BROOD) {
       answers.remove(Question.FULLNESS);

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.undercap.cli.option.Question;
+import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
 import org.undercap.scenario.Assumption;
@@ -61,9 +62,9 @@ final class NewPlans {
           text,
           "  (nothing that you may use suits the weather or the supers: see undercap methods)");
     }
-    line(text, "taken, since you did not say more:");
+    line(text, "taken for granted, since the file does not say it:");
     for (Assumption assumption : scenario.assumptions()) {
-      line(text, "  " + assumption.field() + ": " + assumption.text());
+      text.append(TextPage.indented(assumption.field() + ": " + assumption.text(), 2));
     }
     line(text, "next, type: undercap compare " + quoted(file));
     return text.toString();
@@ -94,6 +95,6 @@ final class NewPlans {
   }
 
   private static void line(StringBuilder text, String words) {
-    text.append(words).append('\n');
+    text.append(words.startsWith(" ") ? words + "\n" : TextPage.indented(words, 0));
   }
 }

@@ -61,7 +61,7 @@ public record Counted(int mites, String among, boolean board, Optional<String> m
           mites + " mites on " + Quantities.format(bees) + " bees is not likely",
           "are bees and mites swapped?");
     }
-    return new Counted(mites, among.replaceAll("\\s*bees?$", ""), false, method);
+    return new Counted(mites, among.replaceAll("\\s*(?:of )?bees?$", ""), false, method);
   }
 
   private static String days(String text, String among) throws BadValueException {

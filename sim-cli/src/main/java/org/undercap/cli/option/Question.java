@@ -37,7 +37,7 @@ public enum Question {
   /** Adult bees. */
   BEES(
       "How many bees?",
-      "Frames covered on both sides, seams, sides, boxes, pounds, kg: 9 frames, 11 seams, 4 lb.",
+      "Frames covered on both sides, seams, boxes, lb, kg: 9 frames, 11 seams, 4 lb.",
       "",
       "9 frames",
       "colony.bees",
@@ -45,7 +45,7 @@ public enum Question {
   /** Brood of all ages. */
   BROOD(
       "How much brood, eggs to sealed?",
-      "Mites hide under its cappings. As in 3 frames, 12 hands, 140 sq in, 900 cm2 or none seen.",
+      "Mites hide under cappings. As in 3 frames, 12 hands, 140 sq in or none seen.",
       "",
       "3 frames",
       "colony.brood",
@@ -53,7 +53,7 @@ public enum Question {
   /** How full of brood the combs are. */
   FULLNESS(
       "How full of brood are they?",
-      "nearly full (85 %), two thirds, half, a third, patches (20 %), or a percent, as in 60 %.",
+      "nearly full (85 %), two thirds, half, a third, patches (20 %), or as in 60 %.",
       "",
       "nearly full",
       "",
@@ -69,7 +69,7 @@ public enum Question {
   /** What was counted. */
   COUNT(
       "What did you count?",
-      "Bees washed: 11 in 300 bees, alcohol; or 4 in half a cup, sugar. A board: 56 in 7 days.",
+      "11 in 300 bees, alcohol; 4 in half a cup, sugar; on a board: 56 in 7 days.",
       "",
       "9 in 300 bees, alcohol",
       "mites",
@@ -85,7 +85,7 @@ public enum Question {
   /** Honey supers. */
   SUPERS(
       "Are honey supers on, and until when?",
-      "They rule treatments out. no, or the last day they stay on, as in 30 August 2026.",
+      "They rule treatments out. no, or their last day, as in 30 August 2026.",
       "",
       "no",
       "colony.supers",
@@ -93,7 +93,7 @@ public enum Question {
   /** Late feeding. */
   FEEDING(
       "Do you feed thin syrup, and until when?",
-      "It keeps the queen laying. no, a last day, or from 1 September 2026 to 20 September 2026.",
+      "It keeps the queen laying. no, or its last day, as in 20 September 2026.",
       "no",
       "no",
       "feeding",
@@ -101,7 +101,7 @@ public enum Question {
   /** What was done already. */
   DONE(
       "Was it treated in the last year, and when?",
-      "It changes what the count says. none, or oxalic-dribble on 3 January 2026; use ; for more.",
+      "none, or as in oxalic-dribble on 3 January 2026; several with ; between.",
       Said.UNKNOWN,
       Said.UNKNOWN,
       "done",
@@ -109,7 +109,7 @@ public enum Question {
   /** What may be used. */
   TREATMENTS(
       "Which treatments may you use?",
-      "any, organic, or those that you can get, as in thymol-gel, formic-pads, oxalic acid.",
+      "any, organic, or what you can get: thymol-gel, formic-pads, oxalic acid.",
       "any",
       "any",
       "allowed",
@@ -117,7 +117,7 @@ public enum Question {
   /** Floor of the hive. */
   FLOOR(
       "Is the floor open or closed?",
-      "Through an open mesh the vapour of thymol and formic acid is lost. open or closed.",
+      "Vapour of thymol and formic acid is lost through a mesh. open or closed.",
       Said.UNKNOWN,
       Said.UNKNOWN,
       "colony.floor",
@@ -125,12 +125,13 @@ public enum Question {
   /** Mites from other colonies. */
   ARRIVALS(
       "Do mites come from other colonies?",
-      "none, low, dense (many colonies nearby) or collapsing (some of them are dying).",
+      "none, low, dense (many colonies nearby) or collapsing (some of them dying).",
       Said.UNKNOWN,
       Said.UNKNOWN,
       "arrivals",
       (text, today) -> Said.arrivals(text));
 
+  private static final int LONGEST_CHOICE = 75;
   private static final Set<String> NOT_KNOWN =
       Set.of("unknown", "not known", "don't know", "dont know", "i don't know", "not sure", "?");
 
@@ -188,7 +189,8 @@ public enum Question {
   }
 
   private static String choice(Climate climate) {
-    return String.format(Locale.ROOT, "%-24s %s", climate.id(), climate.description());
+    String line = String.format(Locale.ROOT, "%-24s %s", climate.id(), climate.description());
+    return line.length() > LONGEST_CHOICE ? line.replaceFirst(" \\(.*", "") : line;
   }
 
   /**

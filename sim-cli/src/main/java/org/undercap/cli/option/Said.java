@@ -177,6 +177,9 @@ final class Said {
       throw new BadValueException(
           "until when?", "write the last day they stay on, as in 30 August 2026");
     }
+    if (!said.matches(".*\\d.*|.*today.*|.*yesterday.*")) {
+      throw new BadValueException(Quantities.quote(text) + " is neither no nor a date", "");
+    }
     return SaidDate.parse(said.replaceFirst("^(?:(?:yes|on),? )?(?:until|till)? *", ""), today)
         .toString();
   }
@@ -190,6 +193,9 @@ final class Said {
     if (YES.contains(said)) {
       throw new BadValueException(
           "until when?", "write the last day of feeding, as in 20 September 2026");
+    }
+    if (!said.matches(".*\\d.*|.*today.*|.*yesterday.*")) {
+      throw new BadValueException(Quantities.quote(text) + " is neither no nor a date", "");
     }
     Matcher span = SPAN.matcher(said);
     if (span.matches()) {

@@ -119,6 +119,21 @@ public final class TextPage {
     }
   }
 
+  /**
+   * Breaks a text into lines that fit a terminal, all indented.
+   *
+   * @param words the text
+   * @param indent blanks before each line
+   * @return the lines, each ended by a line feed
+   */
+  public static String indented(String words, int indent) {
+    StringBuilder lines = new StringBuilder();
+    for (String line : wrap(words, TextTable.WIDTH - indent)) {
+      lines.append(" ".repeat(indent)).append(line).append('\n');
+    }
+    return lines.toString();
+  }
+
   /** Breaks a text into lines between its words; a word that is too long keeps its own line. */
   static List<String> wrap(String words, int width) {
     List<String> lines = new ArrayList<>();

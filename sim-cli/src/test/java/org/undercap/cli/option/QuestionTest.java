@@ -44,7 +44,7 @@ class QuestionTest {
         "FRAME | Dadant Blatt | dadant",
         "FRAME | commercial | commercial-16x10",
         "COUNT | 11 in 300 bees | 11 in 300",
-        "COUNT | 11 mites in half a cup of bees, Sugar roll | 11 in half a cup of, sugar",
+        "COUNT | 11 mites in half a cup of bees, Sugar roll | 11 in half a cup, sugar",
         "COUNT | 11/300 alcohol wash | 11 in 300, alcohol",
         "COUNT | no mites in 300 bees | 0 in 300",
         "COUNT | 56 in a week | 56 in 7 days",
@@ -90,12 +90,14 @@ class QuestionTest {
         "FRAME | Warre | choose the one nearest in size",
         "FRAME | zandr | did you mean \"zander\"",
         "COUNT | 3 % | not the percent",
-        "COUNT | 8 a day | as in 56 in 7 days",
+        "COUNT | 8 a day | or 56 in 7 days",
         "COUNT | 8 per day | does not say how many days",
         "COUNT | 300 in 11 | swapped",
         "COUNT | unknown | lay a board",
         "METHOD | co2 | alcohol, soap or sugar",
         "SUPERS | yes | until when",
+        "SUPERS | maybe | neither no nor a date; They rule treatments out. no, or",
+        "FEEDING | a little | neither no nor a date",
         "SUPERS | 8/9/2026 | 8 September or 9 August",
         "FEEDING | from 20 Sep 2026 to 1 Sep 2026 | ends before it begins",
         "DONE | thymol | on which day",
@@ -113,7 +115,7 @@ class QuestionTest {
   @EnumSource(Question.class)
   void everyQuestionIsShortAndTakesItsOwnExample(Question question) throws BadValueException {
     assertTrue(question.words().length() <= 50 && question.words().endsWith("?"));
-    assertTrue(question.why().length() <= 92, question.why());
+    assertTrue(question.why().length() <= 77, question.why());
     question.choices().forEach(line -> assertTrue(line.length() <= 75, line));
     String example = question.read(question.example(), TODAY);
     assertFalse(example.isBlank());
