@@ -9,8 +9,10 @@ import java.util.List;
  * @param unit what the values are, with the unit
  * @param rows heads and values of the rows, the first on top
  * @param bars bars, drawn in this order
+ * @param whole value that the axis reaches at least, as 100 for percent; may be zero
  */
-public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars) implements Plot {
+public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars, double whole)
+    implements Plot {
   /**
    * Copies the lists.
    *
@@ -18,6 +20,7 @@ public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars)
    * @param unit what the values are
    * @param rows at least one
    * @param bars bars
+   * @param whole value that the axis reaches at least
    * @throws IllegalArgumentException if there is no row
    */
   public BarPlot {

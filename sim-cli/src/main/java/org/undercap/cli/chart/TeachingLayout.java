@@ -138,7 +138,8 @@ final class TeachingLayout {
       lines.levels().forEach(level -> values.add(level.value()));
       most = values.stream().mapToDouble(value -> value).max().orElse(0);
     } else if (plot instanceof BarPlot bars) {
-      most = bars.bars().stream().mapToDouble(BarPlot.Bar::to).max().orElse(0);
+      most =
+          Math.max(bars.whole(), bars.bars().stream().mapToDouble(BarPlot.Bar::to).max().orElse(0));
     }
     return most;
   }

@@ -195,7 +195,8 @@ final class LessonCharts {
                         bar.to(),
                         bar.part().equals("killed")))
             .toList();
-    return new BarPlot(title, unit, rows, bars);
+    double whole = panel.unit().startsWith("percent") ? PERCENT : 0;
+    return new BarPlot(title, unit, rows, bars, whole);
   }
 
   /** A head of a row or column: a date, a method, or a key. */
