@@ -67,11 +67,13 @@ class StopIT {
   }
 
   private static void allOrNothing(int times) throws Exception {
-    int time = finish(COMPARE + "quiet");
-    Map<String, String> whole = SmallScenario.files(folder.resolve("quiet"));
+    String quiet = "quiet-" + times;
+    int time = finish(COMPARE + quiet);
+    Map<String, String> whole = SmallScenario.files(folder.resolve(quiet));
     Random random = new Random(20261126);
     int stopped = 0;
-    for (int i = 0; i < times; i++) {
+    // On a busy machine the quiet run may take longer than those that follow, and few are stopped.
+    for (int i = 0; i < times || (stopped <= times / 4 && i < 4 * times); i++) {
       Path out = folder.resolve("stopped-" + times + "-" + i);
       stopped += stop(COMPARE + out.getFileName(), random.nextInt(time)) ? 1 : 0;
       Map<String, String> files = Files.exists(out) ? SmallScenario.files(out) : Map.of();
@@ -81,7 +83,7 @@ class StopIT {
         files.forEach((name, content) -> assertEquals(whole.get(name), content, name));
       }
     }
-    assertTrue(stopped > times / 4, stopped + " of " + times + " were stopped");
+    assertTrue(stopped > times / 4, stopped + " of " + times + " or more were stopped");
   }
 
   private static void goesOn(int times) throws Exception {
