@@ -190,6 +190,7 @@ final class FactQuestions {
     answers.remove(question);
     if (question == Question.BROOD) {
       answers.remove(Question.FULLNESS);
+      answers.remove(Question.BEES); // Brood is held against bees: either may be the slip.
     } else if (question == Question.COUNT) {
       answers.remove(Question.METHOD);
     }

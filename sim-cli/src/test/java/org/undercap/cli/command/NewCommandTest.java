@@ -336,6 +336,22 @@ class NewCommandTest {
   }
 
   @Test
+  void aPersonIsAskedAgainForBeesAndBroodThatDoNotFit() throws IOException {
+    Path file = folder.resolve("fit.yaml");
+    System.setProperty("undercap.terminal.in", "true");
+    try {
+      String answers = ANSWERS.formatted("9 in 300 bees, alcohol").replace("9 frames", "1 frame");
+      CliRun made = answering(answers + "9 frames\n3 frames\nhalf\n", file);
+      assertEquals(0, made.exitCode(), made.err());
+      assertTrue(words(made).contains("more brood than 2000 bees can cover; are"), made.err());
+    } finally {
+      System.clearProperty("undercap.terminal.in");
+    }
+    String text = Files.readString(file);
+    assertTrue(text.contains("bees: 9 frames ") && text.contains("3 frames half full"), text);
+  }
+
+  @Test
   void answersThatEndTooSoonAreNotMadeUp() {
     Path file = folder.resolve("short.yaml");
     CliRun run = answering("central-european\n", file);
