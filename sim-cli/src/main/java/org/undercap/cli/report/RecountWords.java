@@ -16,7 +16,7 @@ final class RecountWords {
 
   private static final String COLD =
       ". Most days are too cold then to open a hive: wait for a mild one, or count a week's fall on a"
-          + " board (\"undercap estimate\" reads it)";
+          + " board";
 
   private RecountWords() {}
 
