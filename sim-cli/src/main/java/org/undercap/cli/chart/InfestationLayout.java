@@ -16,14 +16,14 @@ import org.undercap.climate.Hemisphere;
 
 /** Puts everything of an infestation chart in its place. */
 final class InfestationLayout {
-  private static final String LEFT_TITLE = "mites on bees per 100 bees";
+  private static final String LEFT_TITLE = "mites on 100 bees";
   private static final int MOST_NAME_LINES = 3;
 
   /** Share of the page for the names of the plans. */
   private static final double NAMES_SHARE = 0.27;
 
   /** Lowest plot that holds the words of its axis (letters). */
-  private static final double LOWEST_PLOT = 17;
+  private static final double LOWEST_PLOT = 11;
 
   /** Distance of two markers on a curve (letters). */
   private static final double MARKER_DISTANCE = 6;

@@ -31,9 +31,9 @@ public final class AnswerFiles {
   private static final String CURVES = "curves.csv";
   private static final String JSON = "comparison.json";
 
-  /** As wide as a page and low, so that the whole answer fits on one. */
+  /** Beside the reason, so that the whole answer fits on one page; letters print at 7 points. */
   private static final ChartStyle ON_THE_PAGE =
-      new ChartStyle("answer page", 500, 235, 728, 10, 12, 2, 1, 150);
+      new ChartStyle("answer page", 420, 235, 728, 10, 11, 2, 1, 150);
 
   private final Answer answer;
   private final InputFiles inputs;

@@ -117,8 +117,8 @@ public final class AnswerWords {
     return section(
         "reason",
         "Why",
-        new Paragraph(ReasonWords.of(answer)),
-        new Picture(REASON_CHART, ChartWords.alternative(ChartWords.infestation(answer))));
+        new Picture(REASON_CHART, ChartWords.alternative(ChartWords.infestation(answer))),
+        new Paragraph(ReasonWords.of(answer)));
   }
 
   private Section plans() {

@@ -16,7 +16,7 @@ final class RecountWords {
 
   private static final String COLD =
       ". Most days are too cold then to open a hive: wait for a mild one, or count a week's fall on a"
-          + " board (\"undercap estimate\" reads it)";
+          + " board";
 
   private RecountWords() {}
 
@@ -46,14 +46,13 @@ final class RecountWords {
         + Numbers.range(expected.range().low(), expected.range().high(), 2)
         + " in 8 of 10 colonies); untreated it would be about "
         + Figures.whole(followup.untreated())
-        + (evenSo ? "" : ". At " + (int) Math.ceil(most) + " or more it has reached" + again(limit))
-        + (evenSo ? "" : ", whether it worked or not")
+        + (evenSo ? "" : ". At " + (int) Math.ceil(most) + " or more treat again" + because(limit))
         + ". At "
         + expected.alarm()
         + " or more it probably failed, or many mites came in"
         + tells
         + (cold ? COLD : "")
-        + (evenSo ? ". Even if it worked this is above" + again(limit) + waiting(next) : "");
+        + (evenSo ? ". Even if it worked treat again" + because(limit) + waiting(next) : "");
   }
 
   /**
@@ -72,18 +71,13 @@ final class RecountWords {
         + (cold ? COLD : "");
   }
 
-  /** As in {@code Treat at 9 or more mites (the limit of 3 on 100 bees)}. */
+  /** As in {@code Treat at 9 or more mites (the limit is 3 on 100 bees)}. */
   static String treatAt(NextWash wash, double limit) {
-    return "Treat at "
-        + wash.treatAt()
-        + " or more mites"
-        + " (the limit of "
-        + Numbers.exact(limit)
-        + " on 100 bees)";
+    return "Treat at " + wash.treatAt() + " or more mites" + because(limit);
   }
 
-  private static String again(double limit) {
-    return " the limit of " + Numbers.exact(limit) + " on 100 bees: treat again";
+  private static String because(double limit) {
+    return " (the limit is " + Numbers.exact(limit) + " on 100 bees)";
   }
 
   private static String waiting(Optional<LocalDate> next) {

@@ -29,8 +29,7 @@ public final class RunCharts {
   /** Two figures are enough for a number that was estimated. */
   private static final int FIGURES = 2;
 
-  private static final String LIMIT =
-      "A typical season of an average colony with these facts; real colonies scatter widely around it.";
+  private static final String LIMIT = "A typical season; real colonies scatter widely around it.";
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
   private final Scenario scenario;
@@ -121,8 +120,9 @@ public final class RunCharts {
   }
 
   private static String title(CentralRun advised) {
-    return "Mites on 100 bees under each plan"
-        + (advised.plan().steps().isEmpty() ? "" : "; bands: " + advised.plan().name());
+    return advised.plan().steps().isEmpty()
+        ? "Mites on 100 bees under each plan"
+        : "Bands: the treatments advised";
   }
 
   private ThresholdLine threshold() {

@@ -136,11 +136,8 @@ final class SureWords {
         .nextWash()
         .map(
             wash ->
-                "Until "
-                    + DateWords.day(wash.date())
-                    + " the untreated colony stays below the limit in at least 9 of 10 simulated"
-                    + " seasons"
-                    + (wash.mayReachLimit() ? "." : "; never wait longer than four weeks."));
+                "Untreated it stays below the limit until then in at least 9 of 10 simulated seasons"
+                    + (wash.mayReachLimit() ? "." : "; four weeks is the longest wait."));
   }
 
   private Optional<By> behind(int place) {
