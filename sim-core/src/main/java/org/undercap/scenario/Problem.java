@@ -30,13 +30,17 @@ public record Problem(
 
   /**
    * The problem for people and editors: {@code file:line:column: error: field: message}, and the
-   * hint on a second line.
+   * hint on a second line. Letters that a terminal would obey become blanks.
    *
    * @return one or two lines without a line end
    */
   public String text() {
     String subject = field.isEmpty() ? "" : field + ": ";
     String first = new Place(file, line, column) + ": error: " + subject + message;
-    return hint.isEmpty() ? first : first + "\n  hint: " + hint;
+    return hint.isEmpty() ? plain(first) : plain(first) + "\n  hint: " + plain(hint);
+  }
+
+  private static String plain(String words) {
+    return words.replaceAll("[\\p{Cntrl}\\x{80}-\\x{9f}]+", " ");
   }
 }

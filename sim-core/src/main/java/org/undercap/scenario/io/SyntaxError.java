@@ -109,9 +109,8 @@ record SyntaxError(Place place, String message, String hint) {
     return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
   }
 
-  /** The first line, without letters that a terminal would obey. */
   private static String firstLine(String said) {
-    String line = said.lines().findFirst().orElse("").replaceAll("\\p{Cntrl}", "").strip();
+    String line = said.lines().findFirst().orElse("");
     return line.isEmpty() ? "" : line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1);
   }
 }
