@@ -252,7 +252,7 @@ class AnswerWordsTest {
     String json = Files.readString(folder.resolve("out/comparison.json"));
     assertTrue(json.replaceAll("\\s+", "").contains("\"treatAtMites\":9,"), json);
     assertTrue(section("WHAT TO DO WHEN", washed(0)).contains("no treatment before"));
-    String strict = section("THE ANSWER", washed(0) + "threshold: {mites-per-100-bees: 0.5}\n");
+    String strict = section("THE ANSWER", washed(0) + "threshold: {mites-per-100-bees: 0.1}\n");
     assertFalse(strict.contains("No treatment needed now"), strict);
   }
 
