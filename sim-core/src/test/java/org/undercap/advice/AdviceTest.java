@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.Scenarios;
 import org.undercap.ensemble.SeasonDates;
+import org.undercap.ensemble.Series;
 import org.undercap.ensemble.StartMites;
 import org.undercap.scenario.Scenario;
 
@@ -194,6 +196,32 @@ class AdviceTest {
     Advice advice = advise(scenario);
     assertEquals(List.of(2, 0, 1), advice.order());
     assertEquals(Optional.of(Ranking.By.LOSSES), advice.behind().get(1));
+  }
+
+  /** The wash lies on the first day on which nine in ten no longer stay below the limit. */
+  @Test
+  void theNextWashComesWhenTheMitesMayReachTheLimit() {
+    Scenario few =
+        Scenarios.august(
+            "mites: {in-colony: 150}\nthreshold: {mites-per-100-bees: 0.5}",
+            Scenarios.plan("Strips", "2026-08-08", "pyrethroid-strips"));
+    Advice advice = advise(few);
+    NextWash wash = advice.nextWash().orElseThrow();
+    double[] upper =
+        advice.comparison().results().get(0).bands().quantile(Series.MITES_PER_100_BEES, 0.9);
+    int day = (int) ChronoUnit.DAYS.between(few.start(), wash.date());
+    assertTrue(day >= 14 && day <= 28, wash.toString());
+    assertTrue(upper[day - 1] < 0.5, wash.toString());
+    assertEquals(upper[day] >= 0.5, wash.mayReachLimit());
+    assertEquals(2, wash.treatAt());
+    assertEquals(Optional.of(1), wash.instead());
+    assertEquals(0, advice.chosen());
+    Scenario many =
+        Scenarios.august(
+            "mites: {in-colony: 3000}",
+            Scenarios.plan("Strips", "2026-08-08", "pyrethroid-strips"));
+    assertEquals(Optional.empty(), advise(many).nextWash());
+    assertEquals(1, advise(many).chosen());
   }
 
   @Test

@@ -61,7 +61,7 @@ class WaitingChartTest {
     for (ChartStyle style : List.of(ChartStyle.A4, ChartStyle.LETTER, ChartStyle.SLIDE)) {
       ChartPage page = chart(style, lines).pages().get(0);
       String words = words(page);
-      assertTrue(words.contains("parasitised winter brood (%)"), style.name());
+      assertTrue(words.contains("winter bees harmed (%)"), style.name());
       assertTrue(words.contains("mites left on 1 Jan"), style.name());
       assertTrue(words.contains("no treatment"), style.name());
       assertTrue(words.contains("this date is ruled out"), style.name());

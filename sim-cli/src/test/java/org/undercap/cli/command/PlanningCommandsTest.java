@@ -143,7 +143,7 @@ class PlanningCommandsTest {
     assertEquals(0, run.exitCode(), run.err());
     assertTrue(run.out().contains("Least harm to the winter bees: "), run.out());
     assertTrue(run.out().contains("How it was searched\n- 1 course: "), run.out());
-    assertTrue(run.out().contains("each on 16 runs"), run.out());
+    assertTrue(run.out().contains("each on 16 simulated seasons"), run.out());
     assertTrue(run.out().contains("- Cost was not weighed: "), run.out());
     assertTrue(run.out().contains("\nCautions\n- About this report: "), run.out());
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercap.cli.CliRun;
@@ -99,7 +100,7 @@ class AnswerWordsTest {
     String pads = "plans: [{name: Pads, steps: [{date: 2026-08-10, treatment: formic-pads}]}]\n";
     String many = AUGUST + MANY_MITES + "arrivals: collapsing\n" + pads;
     String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 1}\n");
-    assertTrue(dates.contains("Even if it worked this is above the limit of 1"), dates);
+    assertTrue(dates.contains("Even if it worked treat again (the limit is 1 on 100 bees)"), dates);
     assertTrue(dates.contains("\"undercap plan FILE\" finds treatments"), dates);
     String nothing = section("WHAT TO DO WHEN", AUGUST + MANY_MITES);
     assertTrue(
@@ -116,15 +117,12 @@ class AnswerWordsTest {
   void aCountThatIsGoodNewsAndStillTooHighIsCalledSo() {
     String many = AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE;
     String dates = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 0.5}\n");
-    assertTrue(dates.contains("Even if it worked this is above the limit of 0.5"), dates);
-    assertTrue(dates.contains("treat again before 20 December 2026."), dates);
+    assertTrue(
+        dates.contains("Even if it worked treat again (the limit is 0.5 on 100 bees)"), dates);
+    assertTrue(dates.contains(" before 20 December 2026."), dates);
     String mild = section("WHAT TO DO WHEN", many + "threshold: {mites-per-100-bees: 30}\n");
     assertFalse(mild.contains("Even if it worked"), mild);
-    assertTrue(
-        mild.contains(
-            "At 90 or more it has reached the limit of 30 on 100 bees: treat again, whether it"
-                + " worked or not. At "),
-        mild);
+    assertTrue(mild.contains("At 90 or more treat again (the limit is 30 on 100 bees). At "), mild);
     assertTrue(mild.contains(" or more it probably failed"), mild);
   }
 
@@ -161,7 +159,8 @@ class AnswerWordsTest {
     String out = run(Files.readString(Path.of("../scenarios/kalamos-threshing-floor.yaml"))).out();
     String text = out.replaceAll("\\s+", " ");
     assertTrue(
-        text.contains("Of the plans compared it loses the colony in the fewest runs."), text);
+        text.contains("Of the plans compared it loses the colony in the fewest simulated seasons."),
+        text);
     assertTrue(text.contains("how many real colonies die is not forecast"), text);
     assertFalse(text.contains("alive"), text);
   }
@@ -177,7 +176,7 @@ class AnswerWordsTest {
         change.matches(".*comes first if \".*\" begins [0-9]+ days later, on [0-9]+ .* 2026.*"),
         change);
     String curves = Files.readString(folder.resolve("out/answer.html"));
-    assertTrue(curves.contains("run with middle values: "), curves);
+    assertTrue(curves.contains("in a typical season: "), curves);
   }
 
   @Test
@@ -222,10 +221,84 @@ class AnswerWordsTest {
     assertFalse(warm.contains("too cold"), warm);
   }
 
+  private static final String LOW =
+      """
+      undercap: 1
+      name: Low
+      site: {climate: temperate-oceanic}
+      colony: {date: 2026-08-05, bees: 10 frames, brood: 6 frames, frame: langstroth-deep}
+      mites: {counts: [{%s}]}
+      plans: [{name: Pads, steps: [{date: 2026-08-07, treatment: formic-pads}]}]
+      """;
+
+  private static String washed(int mites) {
+    return String.format(
+        Locale.ROOT,
+        LOW,
+        "wash: {date: 2026-08-05, bees: 300, mites: " + mites + ", method: alcohol}");
+  }
+
+  @Test
+  void aLowFirstWashNeedsNoTreatmentButAnotherWash() throws IOException {
+    String front = section("THE ANSWER", washed(0));
+    assertTrue(
+        front.startsWith(
+            "No treatment needed now; wash 300 bees again on 2 September 2026. Treat at 9 or more"
+                + " mites (the limit is 3 on 100 bees)."),
+        front);
+    assertTrue(front.contains("Of your plans \"Pads\" would then come first."), front);
+    String calendar = Files.readString(folder.resolve("out/calendar.ics"));
+    assertTrue(calendar.contains("DTSTART;VALUE=DATE:20260902"), calendar);
+    String json = Files.readString(folder.resolve("out/comparison.json"));
+    assertTrue(json.replaceAll("\\s+", "").contains("\"treatAtMites\":9,"), json);
+    assertTrue(section("WHAT TO DO WHEN", washed(0)).contains("no treatment before"));
+    String strict = section("THE ANSWER", washed(0) + "threshold: {mites-per-100-bees: 0.1}\n");
+    assertFalse(strict.contains("No treatment needed now"), strict);
+  }
+
+  @Test
+  void manyMitesOrABoardAloneDoNotPutATreatmentOff() {
+    assertTrue(section("THE ANSWER", washed(12)).startsWith("Formic acid pads once"));
+    String board = String.format(Locale.ROOT, LOW, "board: {date: 2026-08-05, days: 5, mites: 0}");
+    assertFalse(section("THE ANSWER", board).startsWith("No treatment needed now"));
+  }
+
+  @Test
+  void everyWordOfTheFirstPageIsExplainedThere() {
+    String sure = section("HOW SURE", AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE);
+    assertTrue(sure.contains("of 100 winter bees are harmed, not "), sure);
+    assertTrue(sure.contains("Harmed: a mite shared the cell in which the bee grew up."), sure);
+    assertTrue(sure.contains("Simulated season: this colony worked out once"), sure);
+    String all = run(AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE).out();
+    assertFalse(
+        all.matches("(?s).*(percentage point|parasitised|middle values|work\\.[a-z]).*"), all);
+  }
+
+  @Test
+  void endsWithFourIfNoPlanCanBeUsedAndSaysForWhich() throws IOException {
+    CliRun one = run(AUGUST + MANY_MITES + VAPOURS);
+    assertEquals(4, one.exitCode());
+    assertTrue(one.err().endsWith("no plan can be advised for: yard\n"), one.err());
+    CliRun several =
+        CliRun.of(
+            "compare",
+            "../scenarios/roof-nine.yaml",
+            "../scenarios/serra-do-ipe-roxo.yaml",
+            folder.resolve("yard.yaml").toString(),
+            "--members=20",
+            "--out=" + folder.resolve("all"));
+    assertEquals(4, several.exitCode());
+    assertTrue(
+        several.err().endsWith("no plan can be advised for: serra-do-ipe-roxo, yard\n"),
+        several.err());
+    assertTrue(Files.exists(folder.resolve("all/roof-nine/answer.html")), several.err());
+  }
+
   /** A section of the answer on one line, without its heading. */
   private String section(String heading, String scenario) {
     CliRun run = run(scenario);
-    assertEquals(0, run.exitCode(), run.err());
+    boolean none = run.out().contains("None of your plans can be used");
+    assertEquals(none ? 4 : 0, run.exitCode(), run.err());
     String text =
         run.out().substring(run.out().indexOf("\n" + heading + "\n") + heading.length() + 2);
     return text.split("\n\n[A-Z ]+\n", 2)[0].replaceAll("\\s+", " ");

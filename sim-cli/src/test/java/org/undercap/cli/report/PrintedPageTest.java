@@ -80,7 +80,7 @@ class PrintedPageTest {
       } else {
         assertTrue(first.contains("What to do when"), first);
         assertTrue(first.contains("date, 20"), "axis of the chart: " + first);
-        assertTrue(first.contains("One run with middle values"), "foot of the chart: " + first);
+        assertTrue(first.contains("A typical season"), "foot of the chart: " + first);
         assertTrue(page(pdf, 2).strip().startsWith("The plans"), page(pdf, 2));
       }
     }
