@@ -32,7 +32,7 @@ class ReadmeTest {
     Files.writeString(scenario, block("yaml"));
     CliRun check = CliRun.of("check", scenario.toString());
     assertEquals(0, check.exitCode(), check.err());
-    assertEquals(scenario + ": good: My colony, 1 plan, 2026-09-24 to 2027-04-01\n", check.out());
+    assertEquals(scenario + ": good: My colony, 2 plans, 2026-09-24 to 2027-04-01\n", check.out());
     CliRun compare =
         CliRun.of("compare", scenario.toString(), "--members=3", "--out=" + folder + "/results");
     assertEquals(0, compare.exitCode(), compare.err());
