@@ -79,11 +79,13 @@ public final class Pages {
     return new BookPage.Chapter(pack.text(lesson), picture, lesson.id() + ".csv");
   }
 
-  /** What everybody should know at the end; left out if its lessons are. */
+  /**
+   * What everybody should know at the end; left out if a lesson of it is, or does not hold here.
+   */
   private List<String> home() {
     Map<String, Object> figures = new LinkedHashMap<>();
     for (Map.Entry<String, Lesson> each : HOME.entrySet()) {
-      if (!pack.lessons().contains(each.getValue())) {
+      if (!pack.lessons().contains(each.getValue()) || !pack.result(each.getValue()).holds()) {
         return List.of();
       }
       LessonResult result = pack.result(each.getValue());
