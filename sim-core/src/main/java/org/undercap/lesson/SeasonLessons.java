@@ -126,7 +126,7 @@ final class SeasonLessons {
             .line(cut.series("frame-cut", cut.table()::mites, first, last))
             .line(forgotten.series("frame-forgotten", forgotten.table()::mites, first, last));
     for (PlanStep removal : cuts) {
-      panel.span("comb-cut", removal.date(), removal.date().plusDays(1));
+      panel.span("comb-cut", removal.date(), removal.date());
     }
     return new Figures()
         .put("none", none.mites(last))

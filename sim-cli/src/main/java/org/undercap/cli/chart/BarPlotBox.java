@@ -87,13 +87,18 @@ final class BarPlotBox implements PlotBox {
 
   @Override
   public double sideRoom() {
+    return 0;
+  }
+
+  @Override
+  public double endRoom() {
     return valueRoom();
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public void align(double headRoom, double sideRoom, double endRoom) {
     leastHead = headRoom;
-    leastValues = sideRoom;
+    leastValues = endRoom;
   }
 
   private double valueRoom() {
@@ -188,7 +193,7 @@ final class BarPlotBox implements PlotBox {
       if (withHeads) {
         centred(g, heads.get(row), area.getX(), middle);
       }
-      centred(g, values.get(row), x(plot.end(row)) + GAP, middle);
+      value(g, values.get(row), x(plot.end(row)) + GAP, middle);
     }
   }
 
@@ -208,6 +213,16 @@ final class BarPlotBox implements PlotBox {
       double bottom = rowTop(row + 1) + drawnRow() / 2;
       g.draw(new Line2D.Double(at, top, at, bottom));
     }
+  }
+
+  /** A value behind its bar; on the line that marks the begin of an account it stays readable. */
+  private void value(Graphics2D g, List<String> lines, double left, double middle) {
+    if (plot.isAccount()) {
+      double high = lines.size() * letters.text().lineHeight();
+      g.setColor(Palette.WHITE);
+      g.fill(new Rectangle2D.Double(left, middle - high / 2, letters.text().width(lines), high));
+    }
+    centred(g, lines, left, middle);
   }
 
   private void centred(Graphics2D g, List<String> lines, double left, double middle) {

@@ -37,6 +37,7 @@ final class LinePlotBox implements PlotBox {
   private final Set<String> unlabelled = new HashSet<>();
   private double leastHead;
   private double leastSide;
+  private double leastEnd;
 
   LinePlotBox(
       LinePlot plot,
@@ -52,7 +53,8 @@ final class LinePlotBox implements PlotBox {
     this.scale = scale;
     this.width = width;
     head = new PlotHead(letters, plot, width);
-    lineEnds = new LineEnds(plot, style, letters.text(), width);
+    boolean roomless = plot.lines().stream().anyMatch(line -> keyed.contains(line.words()));
+    lineEnds = new LineEnds(plot, style, letters.text(), width, roomless);
     flags = flags(new Rectangle2D.Double(leftRoom(), 0, width - leftRoom() - rightRoom(), 1), 0);
     labels = new LineLabels(new LabelPlacer(box, List.of(), 0, true));
   }
@@ -74,15 +76,21 @@ final class LinePlotBox implements PlotBox {
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public double endRoom() {
+    return rightRoom();
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom, double endRoom) {
     leastHead = headRoom;
     leastSide = sideRoom;
+    leastEnd = endRoom;
   }
 
   private double rightRoom() {
     double lastTick =
         letters.text().width(plot.ticks().get(plot.ticks().size() - 1).words()) / 2 + 1;
-    return Math.max(lastTick, lineEnds.width());
+    return Math.max(leastEnd, Math.max(lastTick, lineEnds.width()));
   }
 
   private double bottomRoom() {
@@ -222,7 +230,6 @@ final class LinePlotBox implements PlotBox {
     List<SampleRow.Item> items = new ArrayList<>();
     plot.areas().forEach(l -> items.add(new SampleRow.BandItem(l.words(), l.look())));
     plot.bands().forEach(b -> items.add(new SampleRow.BandItem(b.words(), Meaning.BEES.look())));
-    plot.lines().forEach(l -> items.add(new SampleRow.LineItem(l.words(), l.look())));
     plot.levels()
         .forEach(l -> items.add(new SampleRow.LineItem(l.words(), Meaning.THRESHOLD.look())));
     items.removeIf(item -> !lines.contains(item.words()));

@@ -72,7 +72,12 @@ final class MapPlotBox implements PlotBox {
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public double endRoom() {
+    return 0;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom, double endRoom) {
     // A map stands alone.
   }
 

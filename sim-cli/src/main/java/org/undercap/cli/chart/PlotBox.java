@@ -17,8 +17,11 @@ interface PlotBox {
   /** Room left of the plot for numbers (points). */
   double sideRoom();
 
-  /** Gives more room above and on the left, so that it stands in line with its neighbours. */
-  void align(double headRoom, double sideRoom);
+  /** Room right of the plot for what is written there (points). */
+  double endRoom();
+
+  /** Gives more room on three sides, so that it stands in line with its neighbours. */
+  void align(double headRoom, double sideRoom, double endRoom);
 
   /** Takes its place on the page. */
   void place(Rectangle2D area);

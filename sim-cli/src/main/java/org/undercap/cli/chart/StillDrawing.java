@@ -20,7 +20,7 @@ record StillDrawing(
   static final double GAP = 5;
 
   /** Size of a dot (letters), and how far dots stand apart (dots). */
-  private static final double DOT = 0.42;
+  private static final double DOT = 0.62;
 
   private static final double DOT_STEP = 1.45;
 

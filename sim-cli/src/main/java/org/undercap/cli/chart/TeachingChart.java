@@ -48,7 +48,7 @@ public final class TeachingChart implements Chart {
   public List<ChartPage> pages() {
     Set<String> keyed = new HashSet<>();
     TeachingLayout layout = new TeachingLayout(plots, text, style, keyed);
-    // A key takes room, so that lines that were labelled without it may need it too.
+    // A key or names behind the ends take room, so that more lines may need them then.
     while (keyed.addAll(layout.unlabelled())) {
       layout = new TeachingLayout(plots, text, style, Set.copyOf(keyed));
     }

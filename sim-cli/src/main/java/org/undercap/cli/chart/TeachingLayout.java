@@ -88,7 +88,8 @@ final class TeachingLayout {
   private void align() {
     double head = boxes.stream().mapToDouble(PlotBox::headRoom).max().orElseThrow();
     double side = boxes.stream().mapToDouble(PlotBox::sideRoom).max().orElseThrow();
-    boxes.forEach(box -> box.align(head, side));
+    double end = boxes.stream().mapToDouble(PlotBox::endRoom).max().orElseThrow();
+    boxes.forEach(box -> box.align(head, side, end));
   }
 
   private PlotBox box(Plot plot, Map<String, Scale> scales, double width, boolean withHeads) {

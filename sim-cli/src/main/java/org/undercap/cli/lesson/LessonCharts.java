@@ -132,8 +132,10 @@ final class LessonCharts {
             .toArray();
     double from = DoubleStream.of(across).min().orElseThrow();
     double to = DoubleStream.of(across).max().orElseThrow();
-    boolean ranges = panel.lines().stream().anyMatch(s -> s.key().equals(ALONE));
-    return ranges ? new double[] {from - 1, to + 1} : new double[] {from, to};
+    boolean apart =
+        panel.across().equals(Panel.STARTS)
+            || panel.lines().stream().anyMatch(s -> s.key().equals(ALONE));
+    return apart ? new double[] {from - 1, to + 1} : new double[] {from, to};
   }
 
   private List<LinePlot.Tick> ticks(Panel panel, double from, double to) {
@@ -206,7 +208,9 @@ final class LessonCharts {
   /** A head of a row: a date, a number, or a key. */
   private String head(String head, Map<String, Object> figures) {
     if (head.matches("\\d+")) {
-      return head;
+      return speech.say(
+          "row." + (head.equals("0") || head.equals("1") ? "rounds-" + head : "rounds-many"),
+          Integer.valueOf(head));
     }
     return head.matches("\\d{4}-.*")
         ? speech.date(LocalDate.parse(head))
