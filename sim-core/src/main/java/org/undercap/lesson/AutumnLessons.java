@@ -20,7 +20,7 @@ final class AutumnLessons {
 
   private static final int FOUR_WEEKS = 28;
 
-  /** A smaller difference between two treatments would not be seen in an apiary (fraction). */
+  /** A smaller difference between two treatments is not seen, nor worth a rule (fraction). */
   private static final double SEEN = 0.05;
 
   private AutumnLessons() {}

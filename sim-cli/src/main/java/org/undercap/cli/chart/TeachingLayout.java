@@ -52,7 +52,7 @@ final class TeachingLayout {
       double own = i == 0 ? each + headRoom : each;
       boxes.add(box(plots.get(i), scales, own, i == 0 || !beside));
     }
-    align();
+    align(beside && !(plots.get(0) instanceof BarPlot));
     key = new SampleRow(style, letters, keyItems(), width);
     double least = boxes.stream().mapToDouble(PlotBox::leastHeight).max().orElseThrow();
     double top = frame.bodyTop() + key.height();
@@ -85,10 +85,11 @@ final class TeachingLayout {
     return room;
   }
 
-  private void align() {
+  /** Puts plots in line; those of dates beside each other have each their own right end. */
+  private void align(boolean ownEnds) {
     double head = boxes.stream().mapToDouble(PlotBox::headRoom).max().orElseThrow();
     double side = boxes.stream().mapToDouble(PlotBox::sideRoom).max().orElseThrow();
-    double end = boxes.stream().mapToDouble(PlotBox::endRoom).max().orElseThrow();
+    double end = ownEnds ? 0 : boxes.stream().mapToDouble(PlotBox::endRoom).max().orElseThrow();
     boxes.forEach(box -> box.align(head, side, end));
   }
 
