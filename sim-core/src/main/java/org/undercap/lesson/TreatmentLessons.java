@@ -119,7 +119,12 @@ final class TreatmentLessons {
         .put("weekMiddle", afterAWeek.get(2))
         .put("weekWarmest", afterAWeek.get(afterAWeek.size() - 1))
         .put("first", first)
-        .result(place, warmerIsStronger && left.get(0) > 2 * left.get(2), panel.build());
+        .result(
+            place,
+            warmerIsStronger
+                && left.get(0) > 2 * left.get(2)
+                && afterAWeek.get(2) > 2 * left.get(2),
+            panel.build());
   }
 
   private static double share(DailyTable treated, DailyTable none, int day) {
