@@ -80,7 +80,7 @@ final class TreatmentLessons {
         .put("back", (end - lowest) / (before - lowest))
         .put("under", 1 - once.shareOnBees(treated))
         .put("treated", treated)
-        .result(place, lowest < 0.6 * before && end > 1.4 * lowest, panel);
+        .result(place, lowest < 0.6 * before && end > before, panel);
   }
 
   private static Series per100(String key, LessonCourse course) {

@@ -26,7 +26,15 @@ public final class Pages {
 
   /** The figures of other lessons in the three things to take home, by their names there. */
   private static final Map<String, Lesson> HOME =
-      Map.of("fourDates", Lesson.FOUR_DATES, "gel", Lesson.GEL_WARMTH, "waiting", Lesson.WAITING);
+      Map.of(
+          "fourDates",
+          Lesson.FOUR_DATES,
+          "count",
+          Lesson.COUNT_CLIMBS,
+          "gel",
+          Lesson.GEL_WARMTH,
+          "waiting",
+          Lesson.WAITING);
 
   private final LessonPack pack;
   private final Speech speech;
