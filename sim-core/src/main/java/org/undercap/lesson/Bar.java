@@ -4,7 +4,7 @@ import java.util.List;
 import org.undercap.internal.Checks;
 
 /**
- * A bar, or a part of one, in a row of its own or within another.
+ * A bar, or a part of one, in a row.
  *
  * @param row number of the row in the panel, from 0
  * @param part what it shows, a key of the texts
