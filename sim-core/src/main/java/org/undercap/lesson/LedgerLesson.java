@@ -12,13 +12,7 @@ import org.undercap.simulation.DailyColumn;
 final class LedgerLesson {
   private static final int SIX_WEEKS = 42;
   private static final List<String> ROWS =
-      List.of(
-          "at-the-start",
-          "born-since",
-          "arrived",
-          "killed-on-bees",
-          "killed-in-cells",
-          "left-at-the-end");
+      List.of("at-the-start", "new-mites", "killed", "left-at-the-end");
 
   private LedgerLesson() {}
 
@@ -61,13 +55,11 @@ final class LedgerLesson {
       bars.add(new Bar(0, "on-bees", 0, onBees));
       bars.add(new Bar(0, "in-cells", onBees, onBees + inCells));
       double at = onBees + inCells;
-      double grown = born - died;
+      double grown = born - died + arrived;
       at = grown < 0 ? down(bars, 1, "died", at, -grown) : up(bars, 1, at, grown);
-      at = up(bars, 2, at, arrived);
-      at = down(bars, 3, "killed-by-treatment", at, killedOnBees);
-      down(bars, 4, "killed-by-treatment", at, killedInCells);
-      bars.add(new Bar(5, "on-bees", 0, leftOnBees));
-      bars.add(new Bar(5, "in-cells", leftOnBees, left()));
+      down(bars, 2, "killed-by-treatment", at, killedOnBees + killedInCells);
+      bars.add(new Bar(3, "on-bees", 0, leftOnBees));
+      bars.add(new Bar(3, "in-cells", leftOnBees, left()));
       return bars;
     }
 
@@ -102,6 +94,8 @@ final class LedgerLesson {
           .put("left" + (i + 1), account.left())
           .put("killed" + (i + 1), account.killedOfAll())
           .put("born" + (i + 1), account.born())
+          .put("new" + (i + 1), account.born() - account.died() + account.arrived())
+          .put("inCells" + (i + 1), account.killedInCells())
           .put("hidden", account.inCells());
     }
     double hidden =

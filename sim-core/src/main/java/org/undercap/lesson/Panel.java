@@ -33,6 +33,9 @@ public record Panel(
     List<Span> spans,
     List<Level> levels,
     List<Cell> cells) {
+  /** What runs across where each point is a colony of its own, by the start of its treatment. */
+  public static final String STARTS = "colony-of-each-start";
+
   /**
    * Copies the lists.
    *
@@ -66,7 +69,7 @@ public record Panel(
 
   /** Dates on which a treatment begins. */
   static Builder starts(String unit) {
-    return new Builder(Axis.DATES, "colony-of-each-start", unit);
+    return new Builder(Axis.DATES, STARTS, unit);
   }
 
   static Builder numbers(String across, String unit) {

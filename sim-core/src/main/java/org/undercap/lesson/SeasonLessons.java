@@ -53,26 +53,21 @@ final class SeasonLessons {
         .put("weeks", later / 7.0)
         .put("under", under)
         .put("most", course.mites(mitePeak))
-        .result(
-            place,
-            later >= 28 && under > 0.5,
-            bees,
-            mitesPanel(course, "mites", "most-mites", mitePeak));
+        .result(place, later >= 28 && under > 0.5, bees, mites(course, broodPeak, mitePeak));
   }
 
-  private static Panel mitesPanel(
-      LessonCourse course, String name, String peakName, LocalDate peak) {
+  private static Panel mites(LessonCourse course, LocalDate broodPeak, LocalDate mitePeak) {
     DailyTable table = course.table();
     LocalDate first = table.start();
     LocalDate last = course.date(table.days() - 1);
     return Panel.dates("mites")
-        .named(name)
+        .named("mites")
         .line(
             course.series(
                 "on-bees", day -> table.at(DailyColumn.MITES_ON_BEES, day), first, last, EVERY))
         .line(course.series("in-cells", table::mitesInCells, first, last, EVERY))
         .line(course.series("all-mites", table::mites, first, last, EVERY))
-        .span(peakName, peak, peak)
+        .span("weeks-later", broodPeak, mitePeak)
         .build();
   }
 
@@ -131,7 +126,7 @@ final class SeasonLessons {
             .line(cut.series("frame-cut", cut.table()::mites, first, last))
             .line(forgotten.series("frame-forgotten", forgotten.table()::mites, first, last));
     for (PlanStep removal : cuts) {
-      panel.span("comb-cut", removal.date(), removal.date().plusDays(1));
+      panel.span("comb-cut", removal.date(), removal.date());
     }
     return new Figures()
         .put("none", none.mites(last))
@@ -165,7 +160,17 @@ final class SeasonLessons {
         .result(
             place,
             Math.abs(apart - HALF_A_YEAR) <= MIRROR_DAYS,
-            mitesPanel(northern, "north", "most-mites-north", northPeak),
-            mitesPanel(southern, "south", "most-mites-south", southPeak));
+            Panel.dates("mites")
+                .line(allMites("year-north", northern))
+                .line(allMites("year-south", southern))
+                .span("most-mites-north", northPeak, northPeak)
+                .span("most-mites-south", southPeak, southPeak)
+                .build());
+  }
+
+  private static Series allMites(String key, LessonCourse course) {
+    DailyTable table = course.table();
+    LocalDate last = course.date(table.days() - 1);
+    return course.series(key, table::mites, table.start(), last, EVERY);
   }
 }

@@ -43,8 +43,7 @@ final class TreatmentLessons {
       double share = course.killed(date, date.plusDays(days)) / course.mites(date);
       double onBees = course.shareOnBees(date);
       killed.add(share);
-      panel.bar(new Bar(i, "sitting-on-bees", 0, 100 * onBees));
-      panel.bar(new Bar(i, "killed", 0, 100 * share));
+      Bar.reached(i, share, onBees).forEach(panel::bar);
       figures.put("killed" + (i + 1), share).put("onBees" + (i + 1), onBees);
       figures.put("date" + (i + 1), date);
     }
@@ -81,7 +80,7 @@ final class TreatmentLessons {
         .put("back", (end - lowest) / (before - lowest))
         .put("under", 1 - once.shareOnBees(treated))
         .put("treated", treated)
-        .result(place, lowest < 0.6 * before && end > 1.4 * lowest, panel);
+        .result(place, lowest < 0.6 * before && end > before, panel);
   }
 
   private static Series per100(String key, LessonCourse course) {
@@ -120,7 +119,12 @@ final class TreatmentLessons {
         .put("weekMiddle", afterAWeek.get(2))
         .put("weekWarmest", afterAWeek.get(afterAWeek.size() - 1))
         .put("first", first)
-        .result(place, warmerIsStronger && left.get(0) > 2 * left.get(2), panel.build());
+        .result(
+            place,
+            warmerIsStronger
+                && left.get(0) > 2 * left.get(2)
+                && afterAWeek.get(2) > 2 * left.get(2),
+            panel.build());
   }
 
   private static double share(DailyTable treated, DailyTable none, int day) {
@@ -143,13 +147,9 @@ final class TreatmentLessons {
     double killedWindow = window.killed(dribbled, over) / window.mites(dribbled);
     double onBeesAlone = alone.shareOnBees(dribbled);
     double onBeesWindow = window.shareOnBees(dribbled);
-    Panel panel =
-        Panel.bars("percent-of-mites", List.of("queen-laying", "queen-caged"))
-            .bar(new Bar(0, "sitting-on-bees", 0, 100 * onBeesAlone))
-            .bar(new Bar(0, "killed", 0, 100 * killedAlone))
-            .bar(new Bar(1, "sitting-on-bees", 0, 100 * onBeesWindow))
-            .bar(new Bar(1, "killed", 0, 100 * killedWindow))
-            .build();
+    Panel.Builder panel = Panel.bars("percent-of-mites", List.of("queen-laying", "queen-caged"));
+    Bar.reached(0, killedAlone, onBeesAlone).forEach(panel::bar);
+    Bar.reached(1, killedWindow, onBeesWindow).forEach(panel::bar);
     return new Figures()
         .put("days", days)
         .put("alone", killedAlone)
@@ -158,6 +158,6 @@ final class TreatmentLessons {
         .put("onBeesWindow", onBeesWindow)
         .put("caged", caged)
         .put("dribbled", dribbled)
-        .result(place, killedWindow > 0.85 && killedAlone < killedWindow - 0.2, panel);
+        .result(place, killedWindow > 0.85 && killedAlone < killedWindow - 0.2, panel.build());
   }
 }

@@ -73,7 +73,6 @@ public record BarPlot(String title, String unit, List<Row> rows, List<Bar> bars,
    * @param fill how it is filled
    * @param from where it begins
    * @param to where it ends
-   * @param slim whether it is drawn narrower, to lie within another one
    */
-  public record Bar(int row, String words, Fill fill, double from, double to, boolean slim) {}
+  public record Bar(int row, String words, Fill fill, double from, double to) {}
 }

@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** A plot of bars in its place. */
 final class BarPlotBox implements PlotBox {
@@ -14,8 +15,6 @@ final class BarPlotBox implements PlotBox {
 
   /** Part of a row that a bar fills. */
   private static final double FULL = 0.7;
-
-  private static final double SLIM = 0.36;
 
   /** Lowest row that can be read (lines of text). */
   private static final double LEAST_ROW = 1.2;
@@ -88,13 +87,18 @@ final class BarPlotBox implements PlotBox {
 
   @Override
   public double sideRoom() {
+    return 0;
+  }
+
+  @Override
+  public double endRoom() {
     return valueRoom();
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public void align(double headRoom, double sideRoom, double endRoom) {
     leastHead = headRoom;
-    leastValues = sideRoom;
+    leastValues = endRoom;
   }
 
   private double valueRoom() {
@@ -134,12 +138,12 @@ final class BarPlotBox implements PlotBox {
   }
 
   @Override
-  public boolean allLabelled() {
-    return true;
+  public Set<String> unlabelled() {
+    return Set.of();
   }
 
   @Override
-  public List<SampleRow.Item> key(boolean lines) {
+  public List<SampleRow.Item> key(Set<String> lines) {
     List<SampleRow.Item> items = new ArrayList<>();
     for (BarPlot.Bar bar : plot.bars()) {
       SampleRow.Item item = new SampleRow.FillItem(bar.words(), bar.fill(), false, false);
@@ -164,7 +168,7 @@ final class BarPlotBox implements PlotBox {
   }
 
   @Override
-  public void draw(Graphics2D g, boolean keyed) {
+  public void draw(Graphics2D g) {
     head.draw(g, box.getX(), area.getY());
     if (plot.isAccount()) {
       steps(g);
@@ -173,8 +177,7 @@ final class BarPlotBox implements PlotBox {
     }
     for (BarPlot.Bar bar : plot.bars()) {
       double height = drawnRow();
-      double thick =
-          Math.min(height * FULL, 2.6 * style.textSize()) * (bar.slim() ? SLIM / FULL : 1);
+      double thick = Math.min(height * FULL, 2.6 * style.textSize());
       double top = rowTop(bar.row()) + (height - thick) / 2;
       double left = x(bar.from());
       double width = x(bar.to()) - left;
@@ -190,13 +193,19 @@ final class BarPlotBox implements PlotBox {
       if (withHeads) {
         centred(g, heads.get(row), area.getX(), middle);
       }
-      centred(g, values.get(row), x(plot.end(row)) + GAP, middle);
+      value(g, values.get(row), x(plot.end(row)) + GAP, middle);
     }
   }
 
-  /** Upright lines that lead from the end of each bar of an account to the next one. */
+  /**
+   * Upright lines that lead from the end of each bar of an account to the next one, and a broken
+   * one from the first bar to the last row, by which they are compared.
+   */
   private void steps(Graphics2D g) {
     g.setColor(Palette.MIDDLE_GREY);
+    g.setStroke(Dash.DASHED.stroke(style.lineWidth() / 3));
+    double begin = x(plot.end(0));
+    g.draw(new Line2D.Double(begin, rowTop(0) + drawnRow() / 2, begin, box.getMaxY()));
     g.setStroke(new BasicStroke(0.75f));
     for (int row = 0; row + 1 < plot.rows().size(); row++) {
       double at = x(plot.level(row));
@@ -204,6 +213,16 @@ final class BarPlotBox implements PlotBox {
       double bottom = rowTop(row + 1) + drawnRow() / 2;
       g.draw(new Line2D.Double(at, top, at, bottom));
     }
+  }
+
+  /** A value behind its bar; on the line that marks the begin of an account it stays readable. */
+  private void value(Graphics2D g, List<String> lines, double left, double middle) {
+    if (plot.isAccount()) {
+      double high = lines.size() * letters.text().lineHeight();
+      g.setColor(Palette.WHITE);
+      g.fill(new Rectangle2D.Double(left, middle - high / 2, letters.text().width(lines), high));
+    }
+    centred(g, lines, left, middle);
   }
 
   private void centred(Graphics2D g, List<String> lines, double left, double middle) {

@@ -25,8 +25,6 @@ public enum Fill {
   FEWER(Palette.WHITE, Palette.DARK_GREY, Pattern.PLAIN),
   /** What became more. */
   MORE(Palette.LIGHT_YELLOW, Palette.DARK_GREY, Pattern.DOTTED),
-  /** A part within which another one is drawn. */
-  WHOLE(Palette.LIGHT_GREY, Palette.DARK_GREY, Pattern.PLAIN),
   /** Least of a scale. */
   LOW(Palette.WHITE, Palette.DARK_GREY, Pattern.PLAIN),
   /** Little of a scale. */

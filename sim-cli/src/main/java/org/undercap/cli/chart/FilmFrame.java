@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Still pictures of a treatment: mites on the bees as dots above, mites in each age of the sealed
  * brood as dots in a strip of cells below. One picture is a frame of a film; several below each
- * other make a print, in two columns a slide.
+ * other make a print, beside each other a slide.
  */
 public final class FilmFrame implements Chart {
   private static final double GAP = StillDrawing.GAP;
@@ -14,6 +14,9 @@ public final class FilmFrame implements Chart {
   private static final double USUAL_BOX = 5;
 
   private static final double LEAST_BOX = 1.4;
+
+  /** So many moments stand beside each other on a slide. */
+  private static final int BESIDE = 3;
 
   private final List<Still> stills;
   private final Captions captions;
@@ -77,7 +80,7 @@ public final class FilmFrame implements Chart {
   public List<ChartPage> pages() {
     Letters letters = Letters.of(style);
     PageFrame frame = new PageFrame(style, letters, text, captions.dot());
-    int columns = Math.min(style.columns(), stills.size());
+    int columns = style.columns() > 1 ? Math.min(BESIDE, stills.size()) : 1;
     int rows = (stills.size() + columns - 1) / columns;
     double boxHeight = boxHeight(letters, frame, rows);
     double each = stillHeight(letters, boxHeight);

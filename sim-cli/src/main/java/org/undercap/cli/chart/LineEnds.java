@@ -6,7 +6,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Names behind the ends of many lines, where words on the lines would touch the next line. */
+/**
+ * Names behind the ends of lines: of many lines, where words beside a line would touch the next
+ * one, and of lines beside which there is no room.
+ */
 final class LineEnds {
   /** From this number of lines on, names stand behind the ends. */
   private static final int MANY = 4;
@@ -21,8 +24,10 @@ final class LineEnds {
   private final ChartStyle style;
   private final Lettering lettering;
   private final List<List<String>> names;
+  private final boolean roomless;
 
-  LineEnds(LinePlot plot, ChartStyle style, Lettering lettering, double width) {
+  LineEnds(LinePlot plot, ChartStyle style, Lettering lettering, double width, boolean roomless) {
+    this.roomless = roomless;
     this.plot = plot;
     this.style = style;
     this.lettering = lettering;
@@ -30,7 +35,7 @@ final class LineEnds {
   }
 
   boolean wanted() {
-    return plot.lines().size() >= MANY;
+    return roomless || plot.lines().size() >= MANY;
   }
 
   /** Room right of the plot; none if names stand on the lines (points). */

@@ -1,6 +1,7 @@
 package org.undercap.cli.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -8,7 +9,10 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** A plot of lines in its place. */
 final class LinePlotBox implements PlotBox {
@@ -29,18 +33,28 @@ final class LinePlotBox implements PlotBox {
   private FlagStrip flags;
   private LineLabels labels;
   private final LineEnds lineEnds;
-  private boolean allLabelled = true;
+  private final Set<String> keyed;
+  private final Set<String> unlabelled = new HashSet<>();
   private double leastHead;
   private double leastSide;
+  private double leastEnd;
 
-  LinePlotBox(LinePlot plot, ChartStyle style, Letters letters, Scale scale, double width) {
+  LinePlotBox(
+      LinePlot plot,
+      ChartStyle style,
+      Letters letters,
+      Scale scale,
+      double width,
+      Set<String> keyed) {
     this.plot = plot;
+    this.keyed = keyed;
     this.style = style;
     this.letters = letters;
     this.scale = scale;
     this.width = width;
     head = new PlotHead(letters, plot, width);
-    lineEnds = new LineEnds(plot, style, letters.text(), width);
+    boolean roomless = plot.lines().stream().anyMatch(line -> keyed.contains(line.words()));
+    lineEnds = new LineEnds(plot, style, letters.text(), width, roomless);
     flags = flags(new Rectangle2D.Double(leftRoom(), 0, width - leftRoom() - rightRoom(), 1), 0);
     labels = new LineLabels(new LabelPlacer(box, List.of(), 0, true));
   }
@@ -62,15 +76,21 @@ final class LinePlotBox implements PlotBox {
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public double endRoom() {
+    return rightRoom();
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom, double endRoom) {
     leastHead = headRoom;
     leastSide = sideRoom;
+    leastEnd = endRoom;
   }
 
   private double rightRoom() {
     double lastTick =
         letters.text().width(plot.ticks().get(plot.ticks().size() - 1).words()) / 2 + 1;
-    return Math.max(lastTick, lineEnds.width());
+    return Math.max(leastEnd, Math.max(lastTick, lineEnds.width()));
   }
 
   private double bottomRoom() {
@@ -149,25 +169,36 @@ final class LinePlotBox implements PlotBox {
           new Rectangle2D.Double(middle - pad, top - pad, 2 * pad, y(range.low()) - top + 2 * pad));
     }
     labels = new LineLabels(placer);
-    allLabelled = true;
+    unlabelled.clear();
     int next = 0;
     for (LinePlot.Line line : plot.areas()) {
       Trace edge = traces.get(next++);
       List<Trace> covering = traces.subList(next, plot.areas().size());
-      allLabelled &= labels.addToArea(edge, covering, line.words(), letters.text());
+      label(line.words(), words -> labels.addToArea(edge, covering, words, letters.text()));
     }
     for (LinePlot.Line line : plot.lines()) {
       Trace curve = traces.get(next++);
-      allLabelled &=
-          lineEnds.wanted()
-              || labels.addToCurve(curve, line.words(), letters.bold(), line.look().color());
+      Color color = line.look().color();
+      label(
+          line.words(),
+          words -> lineEnds.wanted() || labels.addToCurve(curve, words, letters.bold(), color));
     }
     for (LinePlot.LevelMark level : plot.levels()) {
-      allLabelled &=
-          labels.addToCurve(traces.get(next++), level.words(), letters.text(), Palette.DARK_GREY);
+      Trace curve = traces.get(next++);
+      label(
+          level.words(),
+          words -> labels.addToCurve(curve, words, letters.text(), Palette.DARK_GREY));
     }
     for (LinePlot.Band band : plot.bands()) {
-      allLabelled &= labels.addToArea(traces.get(next++), List.of(), band.words(), letters.text());
+      Trace edge = traces.get(next++);
+      label(band.words(), words -> labels.addToArea(edge, List.of(), words, letters.text()));
+    }
+  }
+
+  /** Writes words that no key explains, and notes those without room. */
+  private void label(String words, Predicate<String> writing) {
+    if (!keyed.contains(words) && !writing.test(words)) {
+      unlabelled.add(words);
     }
   }
 
@@ -190,27 +221,23 @@ final class LinePlotBox implements PlotBox {
   }
 
   @Override
-  public boolean allLabelled() {
-    return allLabelled;
+  public Set<String> unlabelled() {
+    return unlabelled;
   }
 
   @Override
-  public List<SampleRow.Item> key(boolean lines) {
+  public List<SampleRow.Item> key(Set<String> lines) {
     List<SampleRow.Item> items = new ArrayList<>();
-    if (lines) {
-      plot.areas().forEach(l -> items.add(new SampleRow.BandItem(l.words(), l.look())));
-      plot.bands().forEach(b -> items.add(new SampleRow.BandItem(b.words(), Meaning.BEES.look())));
-      if (!lineEnds.wanted()) {
-        plot.lines().forEach(l -> items.add(new SampleRow.LineItem(l.words(), l.look())));
-      }
-      plot.levels()
-          .forEach(l -> items.add(new SampleRow.LineItem(l.words(), Meaning.THRESHOLD.look())));
-    }
+    plot.areas().forEach(l -> items.add(new SampleRow.BandItem(l.words(), l.look())));
+    plot.bands().forEach(b -> items.add(new SampleRow.BandItem(b.words(), Meaning.BEES.look())));
+    plot.levels()
+        .forEach(l -> items.add(new SampleRow.LineItem(l.words(), Meaning.THRESHOLD.look())));
+    items.removeIf(item -> !lines.contains(item.words()));
     return items;
   }
 
   @Override
-  public void draw(Graphics2D g, boolean keyed) {
+  public void draw(Graphics2D g) {
     head.draw(g, area.getX(), area.getY());
     for (LinePlot.Band band : plot.bands()) {
       fill(g, band.x(), band.high(), band.low(), Meaning.BEES.look());
@@ -231,9 +258,7 @@ final class LinePlotBox implements PlotBox {
       line(g, plot.lines().get(i), i);
     }
     lineEnds.draw(g, box, plot.lines().stream().map(this::end).toList());
-    if (!keyed) {
-      labels.draw(g);
-    }
+    labels.draw(g);
   }
 
   private Point2D end(LinePlot.Line line) {
@@ -326,10 +351,15 @@ final class LinePlotBox implements PlotBox {
   private void span(Graphics2D g, LinePlot.SpanMark mark) {
     double left = x(box, Math.max(plot.from(), mark.from()));
     double right = Math.max(left + 1.5, x(box, Math.min(plot.to(), mark.to())));
+    g.setStroke(new BasicStroke(0.75f));
+    if (mark.from() == mark.to()) {
+      g.setColor(Palette.DARK_GREY);
+      g.draw(new Line2D.Double(left, box.getY(), left, box.getMaxY()));
+      return;
+    }
     g.setColor(Palette.VEIL);
     g.fill(new Rectangle2D.Double(left, box.getY(), right - left, box.getHeight()));
     g.setColor(Palette.DARK_GREY);
-    g.setStroke(new BasicStroke(0.75f));
     // What goes on beyond the plot is left open there.
     if (mark.from() >= plot.from()) {
       g.draw(new Line2D.Double(left, box.getY(), left, box.getMaxY()));

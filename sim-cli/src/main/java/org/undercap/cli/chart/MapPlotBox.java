@@ -8,6 +8,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** A map of cells in its place. */
 final class MapPlotBox implements PlotBox {
@@ -71,7 +72,12 @@ final class MapPlotBox implements PlotBox {
   }
 
   @Override
-  public void align(double headRoom, double sideRoom) {
+  public double endRoom() {
+    return 0;
+  }
+
+  @Override
+  public void align(double headRoom, double sideRoom, double endRoom) {
     // A map stands alone.
   }
 
@@ -85,12 +91,12 @@ final class MapPlotBox implements PlotBox {
   }
 
   @Override
-  public boolean allLabelled() {
-    return true;
+  public Set<String> unlabelled() {
+    return Set.of();
   }
 
   @Override
-  public List<SampleRow.Item> key(boolean lines) {
+  public List<SampleRow.Item> key(Set<String> lines) {
     List<SampleRow.Item> items = new ArrayList<>();
     for (MapPlot.Sample sample : plot.key()) {
       items.add(
@@ -100,7 +106,7 @@ final class MapPlotBox implements PlotBox {
   }
 
   @Override
-  public void draw(Graphics2D g, boolean keyed) {
+  public void draw(Graphics2D g) {
     head.draw(g, area.getX(), area.getY());
     double y = area.getY() + head.height();
     y = centred(g, across, Palette.DARK_GREY, box.getCenterX(), y);

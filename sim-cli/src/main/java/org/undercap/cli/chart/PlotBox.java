@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Set;
 
 /** One plot of a teaching chart in its place on the page. */
 interface PlotBox {
@@ -16,20 +17,23 @@ interface PlotBox {
   /** Room left of the plot for numbers (points). */
   double sideRoom();
 
-  /** Gives more room above and on the left, so that it stands in line with its neighbours. */
-  void align(double headRoom, double sideRoom);
+  /** Room right of the plot for what is written there (points). */
+  double endRoom();
+
+  /** Gives more room on three sides, so that it stands in line with its neighbours. */
+  void align(double headRoom, double sideRoom, double endRoom);
 
   /** Takes its place on the page. */
   void place(Rectangle2D area);
 
-  /** Whether all lines carry their words; only after it was placed. */
-  boolean allLabelled();
+  /** Words of lines that found no room beside them; only after it was placed. */
+  Set<String> unlabelled();
 
-  /** What a key has to explain, besides what carries its words. */
-  List<SampleRow.Item> key(boolean lines);
+  /** What a key has to explain: what never carries its words, and the lines of these words. */
+  List<SampleRow.Item> key(Set<String> lines);
 
   /** Draws it; lines carry their words unless a key explains them. */
-  void draw(Graphics2D g, boolean keyed);
+  void draw(Graphics2D g);
 
   /** Draws lines of text below each other; returns where they end. */
   static double write(

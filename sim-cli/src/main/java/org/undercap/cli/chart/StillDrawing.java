@@ -20,7 +20,7 @@ record StillDrawing(
   static final double GAP = 5;
 
   /** Size of a dot (letters), and how far dots stand apart (dots). */
-  private static final double DOT = 0.42;
+  private static final double DOT = 0.62;
 
   private static final double DOT_STEP = 1.45;
 
@@ -71,9 +71,18 @@ record StillDrawing(
     g.setStroke(new BasicStroke((float) style.lineWidth()));
     g.draw(new Line2D.Double(cell.getX(), cell.getY(), cell.getMaxX(), cell.getY()));
     dots(g, cell, still.dotsInCells().get(age), Meaning.MITES_IN_CELLS.look(), true);
+    if (age % numbered(cell.getWidth(), still.dotsInCells().size()) > 0) {
+      return;
+    }
     String number = Integer.toString(age + 1);
     double middle = cell.getCenterX() - letters.text().width(number) / 2;
     PlotBox.write(g, letters.text(), List.of(number), Palette.BLACK, middle, cell.getMaxY());
+  }
+
+  /** Every how many cells carry their number, so that numbers stay apart. */
+  private int numbered(double cell, int cells) {
+    double widest = letters.text().width(Integer.toString(cells)) + 2 * GAP;
+    return (int) Math.ceil(widest / cell);
   }
 
   private void edge(Graphics2D g, Rectangle2D box) {

@@ -1,6 +1,8 @@
 package org.undercap.cli.chart;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A chart of one idea: one plot, or several on the same axes. All its words are given, so that it
@@ -44,9 +46,11 @@ public final class TeachingChart implements Chart {
 
   @Override
   public List<ChartPage> pages() {
-    TeachingLayout layout = new TeachingLayout(plots, text, style, false);
-    if (!layout.allLabelled()) {
-      layout = new TeachingLayout(plots, text, style, true);
+    Set<String> keyed = new HashSet<>();
+    TeachingLayout layout = new TeachingLayout(plots, text, style, keyed);
+    // A key or names behind the ends take room, so that more lines may need them then.
+    while (keyed.addAll(layout.unlabelled())) {
+      layout = new TeachingLayout(plots, text, style, Set.copyOf(keyed));
     }
     return List.of(new ChartPage(style, text, layout.height(), layout::draw));
   }

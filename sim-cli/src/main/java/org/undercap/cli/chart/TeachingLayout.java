@@ -4,8 +4,10 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where the plots of a teaching chart stand: below each other on paper, beside each other on
@@ -26,12 +28,12 @@ final class TeachingLayout {
   private final Letters letters;
   private final PageFrame frame;
   private final SampleRow key;
-  private final boolean keyed;
+  private final Set<String> keyed;
   private final List<PlotBox> boxes = new ArrayList<>();
   private int barLines;
   private final double height;
 
-  TeachingLayout(List<Plot> plots, ChartText text, ChartStyle style, boolean keyed) {
+  TeachingLayout(List<Plot> plots, ChartText text, ChartStyle style, Set<String> keyed) {
     this.style = style;
     this.keyed = keyed;
     letters = Letters.of(style);
@@ -50,7 +52,7 @@ final class TeachingLayout {
       double own = i == 0 ? each + headRoom : each;
       boxes.add(box(plots.get(i), scales, own, i == 0 || !beside));
     }
-    align();
+    align(beside && !(plots.get(0) instanceof BarPlot));
     key = new SampleRow(style, letters, keyItems(), width);
     double least = boxes.stream().mapToDouble(PlotBox::leastHeight).max().orElseThrow();
     double top = frame.bodyTop() + key.height();
@@ -83,15 +85,17 @@ final class TeachingLayout {
     return room;
   }
 
-  private void align() {
+  /** Puts plots in line; those of dates beside each other have each their own right end. */
+  private void align(boolean ownEnds) {
     double head = boxes.stream().mapToDouble(PlotBox::headRoom).max().orElseThrow();
     double side = boxes.stream().mapToDouble(PlotBox::sideRoom).max().orElseThrow();
-    boxes.forEach(box -> box.align(head, side));
+    double end = ownEnds ? 0 : boxes.stream().mapToDouble(PlotBox::endRoom).max().orElseThrow();
+    boxes.forEach(box -> box.align(head, side, end));
   }
 
   private PlotBox box(Plot plot, Map<String, Scale> scales, double width, boolean withHeads) {
     if (plot instanceof LinePlot lines) {
-      return new LinePlotBox(lines, style, letters, scales.get(plot.unit()), width);
+      return new LinePlotBox(lines, style, letters, scales.get(plot.unit()), width, keyed);
     } else if (plot instanceof BarPlot bars) {
       if (barLines == 0) {
         barLines = BarPlotBox.lines(bars, letters, width);
@@ -144,8 +148,11 @@ final class TeachingLayout {
     return most;
   }
 
-  boolean allLabelled() {
-    return boxes.stream().allMatch(PlotBox::allLabelled);
+  /** Words of lines that found no room beside them. */
+  Set<String> unlabelled() {
+    Set<String> words = new HashSet<>();
+    boxes.forEach(box -> words.addAll(box.unlabelled()));
+    return words;
   }
 
   double height() {
@@ -155,6 +162,6 @@ final class TeachingLayout {
   void draw(Graphics2D g) {
     frame.draw(g, Math.ceil(height));
     key.draw(g, frame.left(), frame.bodyTop());
-    boxes.forEach(box -> box.draw(g, keyed));
+    boxes.forEach(box -> box.draw(g));
   }
 }

@@ -11,7 +11,7 @@ import org.undercap.cli.chart.GifWriter;
 import org.undercap.lesson.LessonPlace;
 import org.undercap.lesson.TreatmentFilm;
 
-/** The treatment day by day: a moving picture, and four days of it for print. */
+/** The treatment day by day: a moving picture, and three days of it for print. */
 public final class Film {
   /** How long a day is shown (hundredths of a second). */
   private static final int SHOWN = 60;
@@ -19,8 +19,8 @@ public final class Film {
   /** How long the day of the treatment and the last day are shown (hundredths of a second). */
   private static final int HELD = 300;
 
-  /** Days of the print: before, on the day, when the cells open, when all are open. */
-  private static final List<Integer> PRINTED = List.of(-1, 1, 6, 13);
+  /** Days of the print: before, on the day, when all cells are open. */
+  private static final List<Integer> PRINTED = List.of(-1, 1, 13);
 
   private static final int DAY_BEFORE = PRINTED.get(0);
   private static final int ALL_OPEN = PRINTED.get(PRINTED.size() - 1);
@@ -77,7 +77,7 @@ public final class Film {
   }
 
   /**
-   * Four days for print.
+   * Three days for print.
    *
    * @param style size
    * @return the picture

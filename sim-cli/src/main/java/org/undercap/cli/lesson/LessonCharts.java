@@ -35,6 +35,9 @@ final class LessonCharts {
   /** Parts of bars that need no key, since the head of their row says what they are. */
   private static final Set<String> SAID_BY_ROW = Set.of("more", "killed-by-treatment", "died");
 
+  /** Part of bars whose share is written beside them. */
+  private static final String KILLED = "killed";
+
   private final Speech speech;
   private final ChartStyle style;
 
@@ -50,7 +53,7 @@ final class LessonCharts {
         new ChartText(
             text.title(),
             speech.say("chart.subtitle", place),
-            text.finding(),
+            text.headline(),
             text.limit(),
             text.alternative());
     return new TeachingChart(
@@ -59,10 +62,11 @@ final class LessonCharts {
 
   private Plot plot(Panel panel, LessonResult result) {
     String title = title(panel);
-    String unit = speech.say("unit." + panel.unit());
+    Map<String, Object> figures = Speech.figures(result.numbers(), result.dates());
+    String unit = speech.say("unit." + panel.unit(), figures);
     return switch (panel.axis()) {
-      case DATES, NUMBERS -> lines(panel, title, unit, result.dates());
-      case BARS -> bars(panel, title, unit);
+      case DATES, NUMBERS -> lines(panel, title, unit, figures);
+      case BARS -> bars(panel, title, unit, figures);
       case COLUMNS -> new MapDrawing(speech, panel, result).plot(title, unit);
     };
   }
@@ -75,7 +79,7 @@ final class LessonCharts {
     return speech.words().has(key) ? speech.say(key) : speech.method(panel.key());
   }
 
-  private LinePlot lines(Panel panel, String title, String unit, Map<String, LocalDate> dates) {
+  private LinePlot lines(Panel panel, String title, String unit, Map<String, Object> figures) {
     List<Series> drawn = panel.lines().stream().filter(s -> !s.key().equals(ALONE)).toList();
     double[] ends = ends(panel);
     List<LinePlot.Line> lines = new ArrayList<>();
@@ -90,7 +94,7 @@ final class LessonCharts {
     return new LinePlot(
         title,
         unit,
-        panel.across().isEmpty() ? "" : speech.say("across." + panel.across(), dates),
+        panel.across().isEmpty() ? "" : speech.say("across." + panel.across(), figures),
         ticks(
             panel,
             ranges.isEmpty() ? ends[0] : ends[0] + 1,
@@ -102,7 +106,9 @@ final class LessonCharts {
         lines,
         ranges,
         panel.spans().stream()
-            .map(s -> new LinePlot.SpanMark(speech.say("span." + s.key(), dates), s.from(), s.to()))
+            .map(
+                s ->
+                    new LinePlot.SpanMark(speech.say("span." + s.key(), figures), s.from(), s.to()))
             .toList(),
         panel.levels().stream()
             .map(l -> new LinePlot.LevelMark(speech.say("level." + l.key()), l.value()))
@@ -126,8 +132,10 @@ final class LessonCharts {
             .toArray();
     double from = DoubleStream.of(across).min().orElseThrow();
     double to = DoubleStream.of(across).max().orElseThrow();
-    boolean ranges = panel.lines().stream().anyMatch(s -> s.key().equals(ALONE));
-    return ranges ? new double[] {from - 1, to + 1} : new double[] {from, to};
+    boolean apart =
+        panel.across().equals(Panel.STARTS)
+            || panel.lines().stream().anyMatch(s -> s.key().equals(ALONE));
+    return apart ? new double[] {from - 1, to + 1} : new double[] {from, to};
   }
 
   private List<LinePlot.Tick> ticks(Panel panel, double from, double to) {
@@ -175,10 +183,10 @@ final class LessonCharts {
     return key.equals("brood") ? Meaning.BROOD.look() : Meaning.BEES.look();
   }
 
-  private BarPlot bars(Panel panel, String title, String unit) {
+  private BarPlot bars(Panel panel, String title, String unit, Map<String, Object> figures) {
     List<BarPlot.Row> rows = new ArrayList<>();
     for (int row = 0; row < panel.rows().size(); row++) {
-      rows.add(new BarPlot.Row(head(panel.rows().get(row)), value(panel, row)));
+      rows.add(new BarPlot.Row(head(panel.rows().get(row), figures), value(panel, row)));
     }
     boolean several = panel.bars().stream().map(Bar::part).distinct().count() > 1;
     List<BarPlot.Bar> bars =
@@ -192,27 +200,33 @@ final class LessonCharts {
                             : "",
                         fill(bar.part()),
                         bar.from(),
-                        bar.to(),
-                        bar.part().equals("killed")))
+                        bar.to()))
             .toList();
     double whole = panel.unit().startsWith("percent") ? PERCENT : 0;
     return new BarPlot(title, unit, rows, bars, whole);
   }
 
-  /** A head of a row or column: a date, a method, or a key. */
-  private String head(String head) {
+  /** A head of a row: a date, a number, or a key. */
+  private String head(String head, Map<String, Object> figures) {
+    if (head.matches("\\d+")) {
+      return speech.say(
+          "row." + (head.equals("0") || head.equals("1") ? "rounds-" + head : "rounds-many"),
+          Integer.valueOf(head));
+    }
     return head.matches("\\d{4}-.*")
         ? speech.date(LocalDate.parse(head))
-        : speech.say("row." + head);
+        : speech.say("row." + head, figures);
   }
 
   private String value(Panel panel, int row) {
     List<Bar> parts = panel.bars().stream().filter(bar -> bar.row() == row).toList();
+    if (parts.get(0).part().equals(KILLED)) {
+      return speech.say("value.killed", Map.of("killed", parts.get(0).to() / PERCENT));
+    }
     Bar last = parts.get(parts.size() - 1);
     return switch (last.part()) {
       case "killed-by-treatment", "died" -> signed("\u2212", last);
       case "more" -> signed("+", last);
-      case "killed" -> speech.say("value.killed-of-reached", Map.of("killed", last.to() / PERCENT));
       default -> Speech.number(last.to());
     };
   }
@@ -224,13 +238,11 @@ final class LessonCharts {
 
   private static Fill fill(String part) {
     return switch (part) {
-      case "on-bees" -> Fill.ON_BEES;
-      case "in-cells" -> Fill.IN_CELLS;
-      case "killed-by-treatment" -> Fill.KILLED;
+      case "on-bees", "spared-on-bees" -> Fill.ON_BEES;
+      case "in-cells", "out-of-reach" -> Fill.IN_CELLS;
+      case "killed-by-treatment", KILLED -> Fill.KILLED;
       case "died" -> Fill.FEWER;
       case "more" -> Fill.MORE;
-      case "sitting-on-bees" -> Fill.WHOLE;
-      case "killed" -> Fill.ON_BEES;
       default -> Fill.ALL_MITES;
     };
   }

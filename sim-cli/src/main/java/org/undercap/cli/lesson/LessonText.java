@@ -12,6 +12,7 @@ import org.undercap.lesson.LessonResult;
  *
  * @param id name of the lesson
  * @param title what is shown
+ * @param headline what to see, in one line above the picture
  * @param finding what it shows
  * @param limit what it cannot tell
  * @param notes notes for the speaker
@@ -22,6 +23,7 @@ import org.undercap.lesson.LessonResult;
 public record LessonText(
     String id,
     String title,
+    String headline,
     String finding,
     String limit,
     List<String> notes,
@@ -38,6 +40,7 @@ public record LessonText(
    *
    * @param id name of the lesson
    * @param title what is shown
+   * @param headline what to see, in one line above the picture
    * @param finding what it shows
    * @param limit what it cannot tell
    * @param notes notes for the speaker
@@ -60,12 +63,22 @@ public record LessonText(
     return new LessonText(
         lesson.id(),
         speech.say(prefix + "title", figures),
+        headline(prefix, result, figures, speech),
         finding(prefix, result, figures, speech),
         speech.say(prefix + (own(result) ? "limit.own" : "limit"), figures),
         notes,
         speech.say(prefix + "question", figures),
         speech.say(prefix + "answer", figures),
         speech.say(prefix + "alternative", figures));
+  }
+
+  /** What the picture shows in this place; nothing that its numbers do not say. */
+  private static String headline(
+      String prefix, LessonResult result, Map<String, Object> figures, Speech speech) {
+    if (own(result)) {
+      return finding(prefix, result, figures, speech);
+    }
+    return speech.say(prefix + (result.holds() ? "headline" : "otherwise"), figures);
   }
 
   private static String finding(

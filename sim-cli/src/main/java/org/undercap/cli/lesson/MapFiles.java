@@ -64,6 +64,7 @@ public final class MapFiles {
     return new LessonText(
         text.id(),
         colony + ": " + text.title(),
+        text.headline(),
         text.finding(),
         text.limit(),
         text.notes(),

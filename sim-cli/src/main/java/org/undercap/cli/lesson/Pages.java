@@ -26,7 +26,15 @@ public final class Pages {
 
   /** The figures of other lessons in the three things to take home, by their names there. */
   private static final Map<String, Lesson> HOME =
-      Map.of("fourDates", Lesson.FOUR_DATES, "gel", Lesson.GEL_WARMTH, "waiting", Lesson.WAITING);
+      Map.of(
+          "fourDates",
+          Lesson.FOUR_DATES,
+          "count",
+          Lesson.COUNT_CLIMBS,
+          "gel",
+          Lesson.GEL_WARMTH,
+          "waiting",
+          Lesson.WAITING);
 
   private final LessonPack pack;
   private final Speech speech;
@@ -79,11 +87,13 @@ public final class Pages {
     return new BookPage.Chapter(pack.text(lesson), picture, lesson.id() + ".csv");
   }
 
-  /** What everybody should know at the end; left out if its lessons are. */
+  /**
+   * What everybody should know at the end; left out if a lesson of it is, or does not hold here.
+   */
   private List<String> home() {
     Map<String, Object> figures = new LinkedHashMap<>();
     for (Map.Entry<String, Lesson> each : HOME.entrySet()) {
-      if (!pack.lessons().contains(each.getValue())) {
+      if (!pack.lessons().contains(each.getValue()) || !pack.result(each.getValue()).holds()) {
         return List.of();
       }
       LessonResult result = pack.result(each.getValue());

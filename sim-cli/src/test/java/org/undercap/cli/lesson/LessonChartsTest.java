@@ -206,6 +206,32 @@ class LessonChartsTest {
     assertEquals(List.of(), found);
   }
 
+  /** One line of a slide, so that a room reads it in a glance. */
+  @ParameterizedTest
+  @EnumSource(Lesson.class)
+  void headlineIsOneShortLine(Lesson lesson) {
+    for (Audience audience : Audience.values()) {
+      LessonPack pack = pack(lesson, "temperate-oceanic", english(audience), ChartStyle.SLIDE);
+      assertTrue(pack.result(lesson).holds(), lesson.id());
+      String headline = pack.text(lesson).headline();
+      assertTrue(headline.length() <= 66, headline);
+      assertTrue(
+          LayoutFaults.words(pack.chart(lesson)).contains(headline), "not broken: " + headline);
+    }
+  }
+
+  /** Where a lesson does not hold, no picture stands below the headline that claims it. */
+  @Test
+  void headlineClaimsNothingThatTheNumbersDoNotSay() {
+    for (String climate : List.of("southern-temperate", "humid-subtropical")) {
+      LessonPack pack =
+          pack(Lesson.LATE_SYRUP, climate, english(Audience.PRACTISED), ChartStyle.A4);
+      assertFalse(pack.result(Lesson.LATE_SYRUP).holds(), climate);
+      String headline = pack.text(Lesson.LATE_SYRUP).headline();
+      assertTrue(headline.startsWith("Here late syrup changes little"), headline);
+    }
+  }
+
   @Test
   void findingSaysSoWhereTheNumbersDoNotSayIt() {
     LessonPack pack =
