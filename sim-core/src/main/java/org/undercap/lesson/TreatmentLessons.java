@@ -47,9 +47,15 @@ final class TreatmentLessons {
       figures.put("killed" + (i + 1), share).put("onBees" + (i + 1), onBees);
       figures.put("date" + (i + 1), date);
     }
+    LocalDate winterBeesUntil =
+        LessonRun.of(place, dates.get(0), SetUps.number("trial.mites"))
+            .until(dates.get(3))
+            .seasonDates(place.climate())
+            .winterBeesUntil();
     boolean holds =
         IntStream.range(1, killed.size()).allMatch(i -> killed.get(i) > killed.get(i - 1))
-            && killed.get(0) < 0.5;
+            && killed.get(0) < 0.5
+            && dates.get(3).isAfter(winterBeesUntil);
     return figures.result(place, holds, panel.build());
   }
 

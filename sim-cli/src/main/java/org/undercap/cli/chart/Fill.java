@@ -18,7 +18,7 @@ public enum Fill {
   /** Mites under the cappings. */
   IN_CELLS(Palette.LIGHT_SKY, Palette.BLUE, Pattern.HATCHED),
   /** All mites. */
-  ALL_MITES(Palette.DARK_GREY, Palette.DARK_GREY, Pattern.PLAIN),
+  ALL_MITES(Palette.LIGHT_GREY, Palette.DARK_GREY, Pattern.PLAIN),
   /** What became fewer by a treatment. */
   KILLED(Palette.DARK_GREY, Palette.DARK_GREY, Pattern.PLAIN),
   /** What became fewer by itself. */

@@ -32,8 +32,8 @@ final class LessonCharts {
   /** Key of a series whose points stand alone, each on a stem from zero, instead of a line. */
   private static final String ALONE = "washes";
 
-  /** Parts of bars that need no key, since the head of their row says what they are. */
-  private static final Set<String> SAID_BY_ROW = Set.of("more", "killed-by-treatment", "died");
+  /** Parts of bars that begin where the bar above ends, as in an account. */
+  private static final Set<String> ENTRIES = Set.of("more", "killed-by-treatment", "died");
 
   /** Part of bars whose share is written beside them. */
   private static final String KILLED = "killed";
@@ -195,9 +195,7 @@ final class LessonCharts {
                 bar ->
                     new BarPlot.Bar(
                         bar.row(),
-                        several && !SAID_BY_ROW.contains(bar.part())
-                            ? speech.say("part." + bar.part())
-                            : "",
+                        several ? speech.say("part." + bar.part()) : "",
                         fill(bar.part()),
                         bar.from(),
                         bar.to()))
@@ -227,13 +225,18 @@ final class LessonCharts {
     return switch (last.part()) {
       case "killed-by-treatment", "died" -> signed("\u2212", last);
       case "more" -> signed("+", last);
-      default -> Speech.number(last.to());
+      default -> isAccount(panel) ? Speech.tens(last.to()) : Speech.number(last.to());
     };
   }
 
+  private static boolean isAccount(Panel panel) {
+    return panel.bars().stream().anyMatch(bar -> ENTRIES.contains(bar.part()));
+  }
+
+  /** An entry of an account: it leads from one balance to the next as they are shown. */
   private static String signed(String sign, Bar bar) {
-    double change = bar.to() - bar.from();
-    return change == 0 ? "0" : sign + Speech.number(change);
+    double change = 10 * (Math.rint(bar.to() / 10) - Math.rint(bar.from() / 10));
+    return change == 0 ? "0" : sign + Speech.tens(change);
   }
 
   private static Fill fill(String part) {

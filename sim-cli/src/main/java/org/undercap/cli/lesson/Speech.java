@@ -14,7 +14,7 @@ import org.undercap.climate.Hemisphere;
 /** Fills figures and terms into the words, for an audience, in units. */
 public final class Speech {
   private static final Pattern SLOT =
-      Pattern.compile("\\{([A-Za-z0-9.-]+)(%|@|~C)?\\}|\\[([a-z-]+)\\]");
+      Pattern.compile("\\{([A-Za-z0-9.-]+)(%|@|~C|~10)?\\}|\\[([a-z-]+)\\]");
   private static final int FIGURES = 2;
   private static final double PERCENT = 100;
   private static final double THOUSAND = 1000;
@@ -105,6 +105,7 @@ public final class Speech {
     return switch (form) {
       case "%" -> percent(number);
       case "~C" -> temperature(number);
+      case "~10" -> tens(number);
       default -> throw new IllegalArgumentException(number + " is no date");
     };
   }
@@ -114,6 +115,11 @@ public final class Speech {
     String plain = Numbers.rounded(value, FIGURES);
     double shown = Double.parseDouble(plain);
     return Math.abs(shown) < THOUSAND ? plain : String.format(Locale.ROOT, "%,.0f", shown);
+  }
+
+  /** A number in whole tens, for figures that are to add up. */
+  static String tens(double value) {
+    return String.format(Locale.ROOT, "%,d", 10 * Math.round(value / 10));
   }
 
   /** A share in percent. */
