@@ -149,7 +149,7 @@ final class FactQuestions {
     }
     Optional<String> usual = question.usual();
     if (usual.isEmpty()) {
-      throw new BadValueException("this must be answered", question.why());
+      throw new BadValueException("this must be answered", accepted(question));
     }
     return usual.get();
   }
@@ -162,7 +162,7 @@ final class FactQuestions {
           "standard input: the answers end before \""
               + question.words()
               + "\"; "
-              + question.why()
+              + accepted(question)
               + NOTHING_WRITTEN);
     }
     if (!Terminal.onStandardInput()) {
@@ -197,6 +197,11 @@ final class FactQuestions {
     askAll();
   }
 
+  /** What is accepted, without the colon that leads to a list. */
+  private static String accepted(Question question) {
+    return question.why().replaceFirst(":$", "");
+  }
+
   private static String said(String message, String hint) {
     return message + (hint.isEmpty() ? "" : "; " + hint);
   }
@@ -206,7 +211,7 @@ final class FactQuestions {
     return "answer to \""
         + question.words()
         + "\": "
-        + said(message, hint.isEmpty() ? question.why() : hint)
+        + said(message, hint.isEmpty() ? accepted(question) : hint)
         + NOTHING_WRITTEN;
   }
 }

@@ -92,7 +92,7 @@ public enum Question {
       Said::supers),
   /** Late feeding. */
   FEEDING(
-      "Do you feed thin syrup, and until when?",
+      "Do or did you feed thin syrup, and until when?",
       "It keeps the queen laying. no, or its last day, as in 20 September 2026.",
       "no",
       "no",

@@ -16,6 +16,9 @@ public final class NewScenario {
   private static final String UNKNOWN = "unknown";
   private static final String NO = "no";
 
+  /** How long syrup is usually fed before its last day (days); common practice, no source. */
+  private static final int FED_DAYS = 13;
+
   private final Map<Question, String> answers;
 
   /**
@@ -146,15 +149,20 @@ public final class NewScenario {
         .filter(answer -> !answer.equals(NO))
         .map(
             answer ->
-                answer.contains(" to ") ? answer : answers.get(Question.DATE) + " to " + answer)
-        .map(span -> span.split(" to ", -1))
-        .map(
-            span ->
-                "feeding:                     # late syrup keeps the queen laying\n  - {from: "
-                    + span[0]
-                    + ", until: "
-                    + span[1]
-                    + "}");
+                "feeding:                     # late syrup keeps the queen laying\n  - "
+                    + fed(answer));
+  }
+
+  /** Of feeding that is over only the last day is told; its length is a guess, and says so. */
+  private String fed(String answer) {
+    if (answer.contains(" to ")) {
+      return "{from: " + answer.replace(" to ", ", until: ") + "}";
+    }
+    LocalDate facts = LocalDate.parse(answers.get(Question.DATE));
+    LocalDate until = LocalDate.parse(answer);
+    return until.isBefore(facts)
+        ? "{from: " + until.minusDays(FED_DAYS) + ", until: " + until + "}   # first day guessed"
+        : "{from: " + facts + ", until: " + until + "}";
   }
 
   private Optional<String> done() {

@@ -314,6 +314,23 @@ class NewCommandTest {
   }
 
   @Test
+  void feedingThatIsOverIsAFactToo() throws IOException {
+    Path file = folder.resolve("fed.yaml");
+    CliRun made =
+        answering(
+            "",
+            file,
+            "--defaults",
+            "--climate=52 N",
+            "--date=8 September 2026",
+            "--feeding=25 August 2026");
+    assertEquals(0, made.exitCode(), made.err());
+    String text = Files.readString(file);
+    assertTrue(text.contains("{from: 2026-08-12, until: 2026-08-25}   # first day guessed"), text);
+    assertEquals(0, CliRun.of("check", file.toString()).exitCode());
+  }
+
+  @Test
   void aPersonIsAskedAgain() throws IOException {
     Path file = folder.resolve("person.yaml");
     System.setProperty("undercap.terminal.in", "true");
