@@ -95,7 +95,7 @@ public record Advice(
         waits || choice.order().size() < 2
             ? List.of()
             : FlipSearch.of(comparison, belief, scenario.plans().get(chosen)),
-        WashValue.of(comparison.results(), choice.order(), scenario.parameters()),
+        WashValue.of(comparison, choice),
         followup(comparison, chosen),
         wash);
   }

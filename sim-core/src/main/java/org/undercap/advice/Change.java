@@ -23,6 +23,8 @@ enum Change {
   TEMPERATURE("temperature", "C", 0, 6, false),
   /** More or fewer mites arriving. */
   ARRIVALS("arrivals", "as many mites arriving", 1, 10, true),
+  /** A closed floor (1) or an open one (-1), which loses what evaporates. */
+  FLOOR("floor", "floor", 0, 1, false),
   /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
@@ -83,6 +85,7 @@ enum Change {
               "%.1f C %s in the first 8 weeks",
               Math.abs(amount),
               amount > 0 ? "warmer" : "cooler");
+      case FLOOR -> amount > 0 ? "a closed floor" : "an open mesh floor";
       case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
     };
   }
@@ -101,7 +104,8 @@ enum Change {
     double amount = amount(size);
     return switch (this) {
       case MITES -> scenario;
-      case BROOD -> scenario.withHive(brood(scenario.hive(), amount));
+      case BROOD -> scenario.withHive(hive(scenario.hive(), amount, scenario.hive().openFloor()));
+      case FLOOR -> scenario.withHive(hive(scenario.hive(), 1, amount < 0));
       case TEMPERATURE ->
           scenario.withClimate(scenario.climate().withTemperature(spell(scenario, amount)));
       case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));
@@ -121,13 +125,13 @@ enum Change {
         degrees);
   }
 
-  private static HiveFacts brood(HiveFacts hive, double factor) {
+  private static HiveFacts hive(HiveFacts hive, double brood, boolean openFloor) {
     return new HiveFacts(
         hive.bees(),
-        hive.broodCells() * factor,
+        hive.broodCells() * brood,
         hive.frame(),
         hive.queenQuality(),
-        hive.openFloor(),
+        openFloor,
         hive.supersOn());
   }
 

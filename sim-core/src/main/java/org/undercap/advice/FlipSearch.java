@@ -29,6 +29,9 @@ final class FlipSearch {
   /** Sizes that are tried, as parts of the most. */
   private static final double[] SIZES = {0.5, 1};
 
+  /** What is so or not has no size between. */
+  private static final double[] WHOLE = {1};
+
   private static final int HALVINGS = 3;
   private final Scenario scenario;
   private final MiteBelief belief;
@@ -75,14 +78,32 @@ final class FlipSearch {
   private List<Direction> directions() {
     List<Direction> directions = new ArrayList<>();
     for (Change change : Change.values()) {
-      if (change != Change.START) {
-        directions.add(new Direction(change, 1));
-        directions.add(new Direction(change, -1));
-      } else if (!chosen.name().equals(Plan.DO_NOTHING)) {
-        directions.add(new Direction(change, Change.START.sizeOf(daysLeft())));
+      switch (change) {
+        case START -> {
+          if (!chosen.name().equals(Plan.DO_NOTHING)) {
+            directions.add(new Direction(change, Change.START.sizeOf(daysLeft())));
+          }
+        }
+        case FLOOR -> {
+          if (scenario.plans().stream().anyMatch(FlipSearch::evaporates)) {
+            directions.add(new Direction(change, scenario.hive().openFloor() ? 1 : -1));
+          }
+        }
+        default -> {
+          directions.add(new Direction(change, 1));
+          directions.add(new Direction(change, -1));
+        }
       }
     }
     return directions;
+  }
+
+  private static boolean evaporates(Plan plan) {
+    return plan.steps().stream()
+        .anyMatch(
+            step ->
+                step instanceof PlanStep.Application application
+                    && application.method().profile().evaporates());
   }
 
   /** Days by which the chosen plan can be late and still end within the run. */
@@ -98,7 +119,7 @@ final class FlipSearch {
   private Optional<FlipPoint> find(Direction direction) {
     Change change = direction.change;
     double leads = 0;
-    for (double part : SIZES) {
+    for (double part : change == Change.FLOOR ? WHOLE : SIZES) {
       double size = part * direction.most;
       Optional<String> leader = size == 0 ? Optional.empty() : leader(change, size);
       if (leader.isEmpty()) {
@@ -118,7 +139,7 @@ final class FlipSearch {
     double leads = from;
     double reversed = to;
     String instead = plan;
-    for (int i = 0; i < HALVINGS; i++) {
+    for (int i = 0; i < HALVINGS && change != Change.FLOOR; i++) {
       double middle = (leads + reversed) / 2;
       String leader = leader(change, middle).orElse(chosen.name());
       if (leader.equals(chosen.name())) {
@@ -129,6 +150,16 @@ final class FlipSearch {
       }
     }
     return new FlipPoint(change.id(), change.words(reversed), Optional.of(instead));
+  }
+
+  /** The chosen plan stays first until something tells it from a better one. */
+  private int first(Choice choice, List<Plan> plans) {
+    List<Integer> kept =
+        choice.order().stream()
+            .filter(plan -> plans.get(plan).name().equals(chosen.name()))
+            .filter(plan -> choice.behind().get(plan).isEmpty() && !choice.needless())
+            .toList();
+    return kept.isEmpty() ? choice.order().get(0) : kept.get(0);
   }
 
   /** The plan that comes first; empty if no colony could be changed so. */
@@ -146,6 +177,6 @@ final class FlipSearch {
         changed.plans().stream().filter(plan -> rules.reasons(plan).isEmpty()).toList();
     List<List<Objection>> none = Collections.nCopies(plans.size(), List.of());
     Choice choice = Choice.of(trials.run(plans), none, trials.dates().judged());
-    return Optional.of(plans.get(choice.order().get(0)).name());
+    return Optional.of(plans.get(first(choice, plans)).name());
   }
 }

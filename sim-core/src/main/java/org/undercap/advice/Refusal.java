@@ -40,6 +40,15 @@ public record Refusal(List<String> missing) {
    * @return the sentence
    */
   public String text() {
-    return "No advice. The model was not tested for " + String.join("; nor for ", missing) + ".";
+    return "No advice. T" + reason().substring(1) + ".";
+  }
+
+  /**
+   * Why there is no advice, as part of a sentence.
+   *
+   * @return words without a full stop
+   */
+  public String reason() {
+    return "the model was not tested for " + String.join("; nor for ", missing);
   }
 }

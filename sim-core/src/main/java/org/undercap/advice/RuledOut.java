@@ -36,6 +36,9 @@ public final class RuledOut {
    */
   private static final int FIRST_DAYS = 3;
 
+  /** Days of a long treatment whose weather counts (days; assumption, common practice). */
+  private static final int BAND_DAYS = 28;
+
   private final Scenario scenario;
 
   /**
@@ -222,7 +225,11 @@ public final class RuledOut {
                         + (tooCool(applications) ? ": too cold" : ": too hot")
                         + ", only "
                         + Math.round(100 * share)
-                        + " % of its days have a daily mean "
+                        + " % of its "
+                        + (applications.stream().anyMatch(RuledOut::isLong)
+                            ? "first " + BAND_DAYS + " "
+                            : "")
+                        + "days have a daily mean "
                         + band(method)));
           } else {
             applications.stream()
@@ -280,15 +287,15 @@ public final class RuledOut {
   }
 
   /**
-   * How much of an application's time is expected within the temperatures at which its method is
-   * used.
+   * How much of an application's time, the first four weeks if it is longer, is expected within the
+   * temperatures at which its method is used.
    *
    * @param application an application
    * @return share of its days, over all weather that the climate may bring (fraction)
    */
   public double shareInBand(PlanStep.Application application) {
-    LocalDate last =
-        application.until().isAfter(scenario.end()) ? scenario.end() : application.until();
+    LocalDate until = isLong(application) ? lastOfBand(application) : application.until();
+    LocalDate last = until.isAfter(scenario.end()) ? scenario.end() : until;
     double sum = 0;
     int days = 0;
     for (LocalDate date = application.date(); !date.isAfter(last); date = date.plusDays(1)) {
@@ -296,6 +303,14 @@ public final class RuledOut {
       days++;
     }
     return days == 0 ? 1 : sum / days;
+  }
+
+  private static LocalDate lastOfBand(PlanStep.Application application) {
+    return application.date().plusDays(BAND_DAYS - 1);
+  }
+
+  private static boolean isLong(PlanStep.Application application) {
+    return application.until().isAfter(lastOfBand(application));
   }
 
   private double chance(Method method, LocalDate date) {

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.undercap.ensemble.Averages;
 import org.undercap.ensemble.Outcome;
-import org.undercap.ensemble.OutcomeTable;
 import org.undercap.ensemble.SeasonDates.JudgedBrood;
 import org.undercap.parameter.ParameterId;
 import org.undercap.parameter.ParameterSet;
@@ -51,13 +51,13 @@ public record Ranking(List<Integer> order, List<Optional<By>> behind) {
     }
 
     /** What no member has comes last. */
-    private double of(OutcomeTable table) {
+    private double of(Averages plan) {
       double x =
           switch (this) {
-            case LOSSES -> table.mean(Outcome.LOST);
-            case HARM_TO_BROOD -> table.median(HARM);
-            case WEAKENED_BEES -> table.median(Outcome.WEAKENED_AT_MIDWINTER);
-            case MITES_LEFT -> StrictMath.log1p(table.median(Outcome.MITES_AT_END));
+            case LOSSES -> plan.mean(Outcome.LOST);
+            case HARM_TO_BROOD -> plan.median(HARM);
+            case WEAKENED_BEES -> plan.median(Outcome.WEAKENED_AT_MIDWINTER);
+            case MITES_LEFT -> StrictMath.log1p(plan.median(Outcome.MITES_AT_END));
           };
       return Double.isNaN(x) ? Double.POSITIVE_INFINITY : x;
     }
@@ -95,11 +95,11 @@ public record Ranking(List<Integer> order, List<Optional<By>> behind) {
    * @param judged which brood the harm is that of
    * @return the order
    */
-  public static Ranking of(List<OutcomeTable> outcomes, JudgedBrood judged) {
+  public static Ranking of(List<? extends Averages> outcomes, JudgedBrood judged) {
     List<By> criteria = judged == JudgedBrood.LATE ? By.LATE : By.WINTER;
     double[][] values =
         outcomes.stream()
-            .map(table -> criteria.stream().mapToDouble(by -> by.of(table)).toArray())
+            .map(plan -> criteria.stream().mapToDouble(by -> by.of(plan)).toArray())
             .toArray(double[][]::new);
     List<Integer> left = new ArrayList<>(IntStream.range(0, values.length).boxed().toList());
     List<Optional<By>> behind = new ArrayList<>(Collections.nCopies(left.size(), Optional.empty()));

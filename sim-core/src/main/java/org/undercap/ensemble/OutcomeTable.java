@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /** The outcomes of all members under one plan. */
-public final class OutcomeTable {
+public final class OutcomeTable implements Averages {
   private final Map<Outcome, double[]> values = new EnumMap<>(Outcome.class);
 
   OutcomeTable(int members) {
@@ -55,22 +55,12 @@ public final class OutcomeTable {
     return Quantiles.of(known, shares);
   }
 
-  /**
-   * The median of an outcome over the members that have it.
-   *
-   * @param outcome which
-   * @return its median; unit as {@link Outcome} says; NaN if no member has it
-   */
+  @Override
   public double median(Outcome outcome) {
     return quantiles(outcome, 0.5)[0];
   }
 
-  /**
-   * The mean of an outcome over the members that have it.
-   *
-   * @param outcome which
-   * @return its mean; unit as {@link Outcome} says; NaN if no member has it
-   */
+  @Override
   public double mean(Outcome outcome) {
     double[] known = known(outcome);
     double sum = 0;

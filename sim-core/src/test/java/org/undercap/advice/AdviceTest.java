@@ -262,13 +262,61 @@ class AdviceTest {
   @Test
   void anotherWashIsWorthItOnlyIfItCanTurnTheChoice() {
     double[] shares = {0.01, 0.01, 0.2, 0.2};
-    double[] treatment = {0.2, 0.2, 0.2, 0.2};
-    double[] nothing = {0.1, 0.1, 0.6, 0.6};
-    assertEquals(0, WashValue.changes(shares, new double[][] {treatment, {0.3, 0.3, 0.6, 0.6}}));
+    double[] weights = new double[4];
+    assertEquals(0, WashValue.changes(shares, weights, () -> false));
+    assertEquals(1, WashValue.changes(shares, weights, () -> true), 1e-3);
     assertEquals(
-        0.5, WashValue.changes(shares, new double[][] {treatment, nothing}), 1e-3, "few mites");
-    assertEquals(
-        0.5, WashValue.changes(shares, new double[][] {nothing, treatment}), 1e-3, "many mites");
+        0.5,
+        WashValue.changes(shares, weights, () -> weights[0] > weights[2]),
+        1e-3,
+        "a result that speaks for few mites is met in two of four members");
+  }
+
+  /** A plan that lies as close to the best as anyone can see is no reversal. */
+  @Test
+  void aTieIsNeitherAFlipPointNorWorthAWash() {
+    Scenario twins =
+        Scenarios.august(
+            "mites: {in-colony: 1500}",
+            Scenarios.plan("Strips", "2026-08-10", "amitraz-strips")
+                + Scenarios.plan("Same strips", "2026-08-10", "amitraz-strips"));
+    Advice advice = advise(twins);
+    assertEquals(0, advice.anotherWash().changes(), 1e-9);
+    assertTrue(
+        advice.flips().stream()
+            .filter(flip -> !flip.what().equals("start"))
+            .flatMap(flip -> flip.instead().stream())
+            .noneMatch("Same strips"::equals),
+        advice.flips().toString());
+  }
+
+  @Test
+  void aFloorThatIsClosedMayTurnTheAdviceForWhatEvaporates() {
+    String plans =
+        Scenarios.plan("Gel", "2026-08-10", "thymol-gel")
+            + Scenarios.plan("Pads", "2026-08-10", "formic-pads")
+            + Scenarios.plan("Vapour", "2026-08-10", "oxalic-sublimation");
+    Scenario closed = Scenarios.august("mites: {in-colony: 1500}", plans);
+    FlipPoint open = floor(advise(closed));
+    assertEquals("an open mesh floor", open.change());
+    Scenario strips =
+        Scenarios.august(
+            "mites: {in-colony: 1500}", Scenarios.plan("Strips", "2026-08-10", "amitraz-strips"));
+    assertTrue(
+        advise(strips).flips().stream().noneMatch(flip -> flip.what().equals("floor")),
+        "nothing evaporates");
+  }
+
+  private static FlipPoint floor(Advice advice) {
+    return advice.flips().stream().filter(f -> f.what().equals("floor")).findFirst().orElseThrow();
+  }
+
+  /** Bees of a winter cluster do not walk over strips (common practice, no source). */
+  @Test
+  void stripsAreNotForAWinterCluster() {
+    String plan = Scenarios.plan("Strips", "2026-12-10", "amitraz-strips");
+    String words = reasons(Scenarios.august("mites: {in-colony: 1500}", plan), "Strips");
+    assertTrue(words.contains("amitraz strips: too cold"), words);
   }
 
   @Test

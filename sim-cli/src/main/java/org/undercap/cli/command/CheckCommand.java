@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.undercap.advice.Refusal;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.TextPage;
@@ -56,6 +57,8 @@ final class CheckCommand implements Callable<Integer> {
     int plans = scenario.plans().size() - 1;
     String count = plans == 1 ? "1 plan" : plans + " plans";
     List<String> warnings = new ArrayList<>(Warnings.ofCounts(scenario));
+    Refusal.of(scenario)
+        .ifPresent(refusal -> warnings.add("no figures for this colony: " + refusal.reason()));
     if (supersWithoutEnd(scenario)) {
       warnings.add(
           "colony.supers: on, but not until when; that rules out every treatment: add their last"

@@ -17,14 +17,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.cli.option.Question;
+import org.undercap.cli.option.SaidDate;
 import org.undercap.cli.option.ScenarioOptions;
-import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.IfExists;
 import org.undercap.cli.output.OutputFiles;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
+import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.Quantities;
 import org.undercap.scenario.Reading;
 import org.undercap.scenario.Scenario;
@@ -146,11 +147,10 @@ final class NewCommand implements Callable<Integer> {
 
   @Option(
       names = "--treat-from",
-      converter = ToDate.class,
       paramLabel = "DATE",
       description =
           "First day on which you can treat (usual: in two days, or two after the facts).")
-  private LocalDate treatFrom;
+  private String treatFrom;
 
   @Override
   public Integer call() throws IOException {
@@ -168,7 +168,7 @@ final class NewCommand implements Callable<Integer> {
     FactQuestions questions =
         new FactQuestions(spec.commandLine().getErr(), today, options(), defaults);
     Scenario facts = questions.ask(answers -> read(facts(colony, answers, List.of())));
-    LocalDate first = NewPlans.first(facts, today, Optional.ofNullable(treatFrom));
+    LocalDate first = NewPlans.first(facts, today, treatFrom(today));
     String text =
         facts(colony, questions.answers(), questions.invented()) + NewScenario.plans(facts, first);
     Scenario scenario = read(text).orThrow();
@@ -180,6 +180,14 @@ final class NewCommand implements Callable<Integer> {
     err.print(NewPlans.summary(scenario, file, today, first, questions.invented()));
     err.flush();
     return ExitCodes.DONE;
+  }
+
+  private Optional<LocalDate> treatFrom(LocalDate today) {
+    try {
+      return treatFrom == null ? Optional.empty() : Optional.of(SaidDate.parse(treatFrom, today));
+    } catch (BadValueException e) {
+      throw new UsageException("--treat-from: " + e.getMessage() + "\n" + e.hint());
+    }
   }
 
   private static String facts(

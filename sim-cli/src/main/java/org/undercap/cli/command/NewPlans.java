@@ -3,8 +3,11 @@ package org.undercap.cli.command;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.undercap.cli.option.Question;
 import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
@@ -12,6 +15,8 @@ import org.undercap.cli.report.NewScenario;
 import org.undercap.scenario.Assumption;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Method;
+import org.undercap.treatment.PlanStep;
 
 /** When the plans of a new scenario may begin, and what is told when its file is written. */
 final class NewPlans {
@@ -62,6 +67,7 @@ final class NewPlans {
           text,
           "  (nothing that you may use suits the weather or the supers: see undercap methods)");
     }
+    left(scenario).ifPresent(words -> line(text, words));
     line(text, "taken for granted, since the file does not say it:");
     for (Assumption assumption : scenario.assumptions()) {
       text.append(TextPage.indented(assumption.field() + ": " + assumption.text(), 2));
@@ -87,6 +93,30 @@ final class NewPlans {
                 + "; plans begin from "
                 + first
                 + " (--treat-from sets another day)");
+  }
+
+  /** Treatments that the user can get and that stand in no plan. */
+  private static Optional<String> left(Scenario scenario) {
+    Set<String> used = new HashSet<>();
+    for (Plan plan : scenario.plans()) {
+      for (PlanStep step : plan.steps()) {
+        if (step instanceof PlanStep.Application application) {
+          used.add(application.method().id());
+        }
+      }
+    }
+    String left =
+        scenario.allowed().stream()
+            .map(Method::id)
+            .filter(id -> !used.contains(id))
+            .collect(Collectors.joining(", "));
+    return left.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "in none of them: "
+                + left
+                + ", since weather or supers are against it, or to keep the list short; add plans"
+                + " with it if you like");
   }
 
   private static String quoted(Path file) {

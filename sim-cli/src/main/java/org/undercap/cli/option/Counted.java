@@ -25,6 +25,8 @@ public record Counted(int mites, String among, boolean board, Optional<String> m
   private static final Pattern SAID =
       Pattern.compile(
           "([0-9]{1,6}|no|none|zero)\\s*(?:mites?\\s+)?(?:/|in|on|of|among|from|per)\\s*(\\S.*)");
+  private static final Pattern A_DAY =
+      Pattern.compile("[0-9.]{1,6} *(?:mites? )?(?:an?|per|each|every|/) *(?:day|week)\\b.*");
   private static final Pattern METHOD =
       Pattern.compile(
           "(.*?)[,;\\s]+(?:(?:by|with|in|an?)\\s+)*(alcohol|soap|soapy|(?:icing |powdered )?sugar)"
@@ -42,6 +44,9 @@ public record Counted(int mites, String among, boolean board, Optional<String> m
     Matcher washed = METHOD.matcher(plain);
     Optional<String> method =
         washed.matches() ? Optional.of(method(washed.group(2))) : Optional.empty();
+    if (A_DAY.matcher(plain).matches()) {
+      throw noDays(text);
+    }
     Matcher said = SAID.matcher(method.isPresent() ? washed.group(1) : plain);
     if (!said.matches()) {
       throw new BadValueException(
@@ -64,11 +69,15 @@ public record Counted(int mites, String among, boolean board, Optional<String> m
     return new Counted(mites, among.replaceAll("\\s*(?:of )?bees?$", ""), false, method);
   }
 
+  private static BadValueException noDays(String text) {
+    return new BadValueException(
+        Quantities.quote(text) + " does not say how many days the board lay",
+        "write all mites and all days, as in 56 in 7 days");
+  }
+
   private static String days(String text, String among) throws BadValueException {
     if (among.matches("day|week")) {
-      throw new BadValueException(
-          Quantities.quote(text) + " does not say how many days the board lay",
-          "write all mites and all days, as in 56 in 7 days");
+      throw noDays(text);
     }
     double days = Quantities.days(among.replaceFirst("^(?:an?|one)\\s+", "1 "));
     return Quantities.format(InputLimits.shipped().get("mites.counts.board.days").check(days));

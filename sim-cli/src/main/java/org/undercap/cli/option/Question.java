@@ -41,7 +41,7 @@ public enum Question {
       "",
       "9 frames",
       "colony.bees",
-      (text, today) -> Said.bees(text)),
+      (text, today) -> Said.bees(Said.exact(text))),
   /** Brood of all ages. */
   BROOD(
       "How much brood, eggs to sealed?",
@@ -49,7 +49,7 @@ public enum Question {
       "",
       "3 frames",
       "colony.brood",
-      (text, today) -> Said.brood(text)),
+      (text, today) -> Said.brood(Said.exact(text))),
   /** How full of brood the combs are. */
   FULLNESS(
       "How full of brood are they?",
@@ -73,7 +73,7 @@ public enum Question {
       "",
       "9 in 300 bees, alcohol",
       "mites",
-      (text, today) -> Counted.of(text).said()),
+      (text, today) -> Counted.of(Said.exact(text)).said()),
   /** How the bees of the count were washed. */
   METHOD(
       "In what were the bees washed or rolled?",

@@ -53,7 +53,14 @@ final class Said {
       return latitude(text, latitude);
     }
     List<String> ids = ClimateCatalogue.shipped().all().stream().map(Climate::id).toList();
-    return Lookup.find("climate", hyphened(said), ClimateCatalogue.shipped()::find, ids).id();
+    try {
+      return Lookup.find("climate", hyphened(said), ClimateCatalogue.shipped()::find, ids).id();
+    } catch (BadValueException e) {
+      throw new BadValueException(
+          e.getMessage(),
+          "write your latitude, as in 52 N or 37 S, or "
+              + e.hint().replaceFirst("^accepted: ", "one of: "));
+    }
   }
 
   private static String latitude(String text, Matcher latitude) throws BadValueException {
@@ -71,7 +78,7 @@ final class Said {
     if (shipped.degreesAway(north) > InputLimits.shipped().get("site.latitude.distance").high()) {
       throw new BadValueException(
           "there is no climate for latitude " + Quantities.quote(text),
-          "nothing was tested there; name the climate that comes nearest");
+          "nothing was tested so far from all climates that are known here; no figure would hold");
     }
     return "latitude " + Quantities.format(north);
   }
@@ -84,6 +91,11 @@ final class Said {
           "write the unit too, as in 9 frames, 11 seams, 4 lb or 18000 bees");
     }
     return text;
+  }
+
+  /** What keepers put before a number that they guess. */
+  static String exact(String text) {
+    return text.replaceFirst("^(?i)(?:(?:about|around|roughly|some|ca\\.?) |~) *", "");
   }
 
   private static double fewestBees() {
@@ -259,15 +271,19 @@ final class Said {
       return said;
     }
     Set<String> found = new LinkedHashSet<>();
-    for (String part : said.split("\\s*(?:,|;|\\band\\b)\\s*", -1)) {
+    for (String part : said.split("\\s*(?:[,;&+]|\\band\\b|\\bor\\b)\\s*", -1)) {
       List<String> bySubstance =
-          all().stream()
-              .filter(m -> m.substance().equals(part) || m.substanceClass().equals(part))
-              .map(Method::id)
-              .toList();
+          all().stream().filter(m -> isSubstance(m, part)).map(Method::id).toList();
       found.addAll(bySubstance.isEmpty() ? List.of(method(part).id()) : bySubstance);
     }
     return String.join(", ", found);
+  }
+
+  /** Keepers say oxalic for oxalic acid. */
+  private static boolean isSubstance(Method method, String said) {
+    return method.substance().equals(said)
+        || method.substanceClass().equals(said)
+        || method.substance().equals(said + " acid");
   }
 
   private static List<Method> all() {

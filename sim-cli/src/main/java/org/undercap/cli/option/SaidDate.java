@@ -1,8 +1,10 @@
 package org.undercap.cli.option;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -15,7 +17,7 @@ import org.undercap.scenario.Quantities;
  * Reads dates as people write them, as in {@code 18 August 2026}, {@code Aug 18, 2026} or {@code
  * 18.8.2026}. What can be read in two ways, as in {@code 8/9/2026}, is refused.
  */
-final class SaidDate {
+public final class SaidDate {
   private static final String HOW =
       "write the month as a word or the year first, as in 18 August 2026 or 2026-08-18";
   private static final Pattern YEAR_FIRST =
@@ -31,6 +33,11 @@ final class SaidDate {
           "[0-9]{1,2}(?:st|nd|rd|th)?[ .-]*(?:of )?[a-z]{3,9}[ .,-]*(?:[0-9]{2})?"
               + "|[a-z]{3,9}[ .-]*[0-9]{1,2}(?:st|nd|rd|th)?(?:[ ,-]+[0-9]{2})?"
               + "|[0-9]{1,2}[-/.] ?[0-9]{1,2}(?:[-/.] ?[0-9]{0,2})?");
+  private static final List<String> NUMBERS_AS_WORDS =
+      List.of("", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+  private static final Pattern AGO =
+      Pattern.compile(
+          "([0-9]{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten) (day|week)s? ago");
   private static final int MONTHS = 12;
 
   private SaidDate() {}
@@ -43,7 +50,7 @@ final class SaidDate {
    * @return the date
    * @throws BadValueException if it is no date, or can be read in two ways
    */
-  static LocalDate parse(String text, LocalDate today) throws BadValueException {
+  public static LocalDate parse(String text, LocalDate today) throws BadValueException {
     String said = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     if (said.equals("today")) {
       return today;
@@ -51,9 +58,15 @@ final class SaidDate {
     if (said.equals("yesterday")) {
       return today.minusDays(1);
     }
+    Matcher ago = AGO.matcher(said);
+    if (ago.matches()) {
+      int number = Math.max(1, NUMBERS_AS_WORDS.indexOf(ago.group(1)));
+      int count = Character.isDigit(said.charAt(0)) ? Integer.parseInt(ago.group(1)) : number;
+      return ago.group(2).equals("day") ? today.minusDays(count) : today.minusWeeks(count);
+    }
     Matcher yearFirst = YEAR_FIRST.matcher(said);
     if (yearFirst.matches()) {
-      return date(yearFirst.group(1), yearFirst.group(3), yearFirst.group(4));
+      return date(text, yearFirst.group(1), yearFirst.group(3), yearFirst.group(4));
     }
     Matcher numbers = NUMBERS.matcher(said);
     if (numbers.matches()) {
@@ -61,11 +74,11 @@ final class SaidDate {
     }
     Matcher dayFirst = DAY_FIRST.matcher(said);
     if (dayFirst.matches() && month(dayFirst.group(2)).isPresent()) {
-      return date(dayFirst.group(3), month(dayFirst.group(2)).get(), dayFirst.group(1));
+      return date(text, dayFirst.group(3), month(dayFirst.group(2)).get(), dayFirst.group(1));
     }
     Matcher monthFirst = MONTH_FIRST.matcher(said);
     if (monthFirst.matches() && month(monthFirst.group(1)).isPresent()) {
-      return date(monthFirst.group(3), month(monthFirst.group(1)).get(), monthFirst.group(2));
+      return date(text, monthFirst.group(3), month(monthFirst.group(1)).get(), monthFirst.group(2));
     }
     throw NO_YEAR.matcher(said).matches()
         ? new BadValueException(
@@ -79,10 +92,10 @@ final class SaidDate {
     int second = Integer.parseInt(numbers.group(3));
     String year = numbers.group(4);
     if (first > MONTHS || first == second) {
-      return date(year, numbers.group(3), numbers.group(1));
+      return date(text, year, numbers.group(3), numbers.group(1));
     }
     if (second > MONTHS) {
-      return date(year, numbers.group(1), numbers.group(3));
+      return date(text, year, numbers.group(1), numbers.group(3));
     }
     throw new BadValueException(
         Quantities.quote(text)
@@ -109,11 +122,13 @@ final class SaidDate {
         .findFirst();
   }
 
-  private static LocalDate date(String year, String month, String day) throws BadValueException {
-    return Quantities.date(year + "-" + two(month) + "-" + two(day));
-  }
-
-  private static String two(String number) {
-    return number.length() < 2 ? "0" + number : number;
+  private static LocalDate date(String text, String year, String month, String day)
+      throws BadValueException {
+    try {
+      return LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
+    } catch (DateTimeException e) {
+      throw new BadValueException(
+          Quantities.quote(text) + " does not exist in the calendar", "look at the day once more");
+    }
   }
 }

@@ -16,6 +16,9 @@ import org.undercap.treatment.PlanStep;
 final class Cautions {
   private static final Set<String> MANY_MITES_ARRIVE = Set.of("dense", "collapsing");
 
+  /** Applications of one method that most labels allow in a season (common practice, no source). */
+  private static final int OFTEN = 2;
+
   private Cautions() {}
 
   /** The cautions of all plans of a scenario. */
@@ -32,6 +35,9 @@ final class Cautions {
       cautions.add(catalogue.get("study"));
     }
     cautions.addAll(catalogue.of(methods));
+    if (plans.stream().anyMatch(Cautions::repeats)) {
+      cautions.add(catalogue.get("repeated"));
+    }
     boolean supers = scenario.hive().supersOn() || scenario.keeper().supersUntil().isPresent();
     if (supers && !methods.isEmpty()) {
       cautions.add(catalogue.get("supers"));
@@ -62,6 +68,19 @@ final class Cautions {
 
   static List<Report.Term> terms(List<Caution> cautions) {
     return cautions.stream().map(c -> new Report.Term(c.title(), c.text())).toList();
+  }
+
+  /** Whether one method is applied more than twice. */
+  private static boolean repeats(Plan plan) {
+    return methods(List.of(plan)).stream()
+        .anyMatch(
+            method ->
+                plan.steps().stream()
+                        .filter(PlanStep.Application.class::isInstance)
+                        .map(PlanStep.Application.class::cast)
+                        .filter(step -> step.method().equals(method))
+                        .count()
+                    > OFTEN);
   }
 
   private static boolean isSmall(Scenario scenario, List<Plan> plans) {

@@ -33,6 +33,7 @@ final class ChangeWords {
           "brood", "Brood",
           "temperature", "Weather",
           "arrivals", "Mites arriving",
+          "floor", "Floor",
           "start", "Dates");
 
   private ChangeWords() {}
@@ -55,16 +56,18 @@ final class ChangeWords {
     if (answer.advice().flips().isEmpty()) {
       blocks.add(
           new Paragraph(
-              "Very little. The first plans lie so close together that a smaller set of simulated seasons puts"
-                  + " another one first, perhaps "
+              "The first plans lie so close together that nothing much hangs on the choice: a smaller"
+                  + " set of simulated seasons puts another one first, perhaps "
                   + answer.name(answer.advice().second().get())
-                  + ". Choose between them by work, money and what you have at hand."));
+                  + ". Choose between them by work, money and what you have at hand. Another wash"
+                  + " would not tell them apart."));
+      return blocks;
     } else {
       blocks.add(
           new Paragraph(
-              "What is tried here is how far one thing alone must differ from what was written down"
-                  + " until another plan comes first, be it by the bees that it saves or because"
-                  + " the weather then rules out one of the two. The borders are rough."));
+              "How far must one thing alone differ from what you wrote down until another plan comes"
+                  + " first? The figures are rough. A plan may also come first since the weather"
+                  + " then rules the other out."));
       blocks.add(new Terms(terms(answer)));
     }
     blocks.add(new Paragraph(wash(answer.advice().anotherWash())));

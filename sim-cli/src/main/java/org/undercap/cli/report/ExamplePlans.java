@@ -1,13 +1,17 @@
 package org.undercap.cli.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.undercap.advice.RuledOut;
 import org.undercap.ensemble.SeasonDates;
+import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Course;
@@ -16,8 +20,8 @@ import org.undercap.treatment.MethodCatalogue;
 import org.undercap.treatment.PlanStep;
 
 /**
- * Plans to begin with in a new scenario file: methods in their usual course, as far as season,
- * place and honey supers let them be used.
+ * Plans to begin with in a new scenario file: methods in their usual course with a treatment in
+ * winter after it, as far as season, place and honey supers let them be used.
  */
 final class ExamplePlans {
   private static final List<String> METHODS =
@@ -27,6 +31,9 @@ final class ExamplePlans {
 
   /** More would be much to read. */
   private static final int MOST = 3;
+
+  /** The same where the user named what can be got. */
+  private static final int MOST_NAMED = 5;
 
   /** Days after the honey is off on which treatment begins (days). */
   private static final int DAYS_AFTER_HONEY = 2;
@@ -58,25 +65,46 @@ final class ExamplePlans {
             .map(day -> day.plusDays(DAYS_AFTER_HONEY))
             .filter(day -> day.isAfter(first))
             .orElse(first);
-    List<Example> examples = new ArrayList<>();
+    Optional<Treatment> winter = winter(start);
+    Set<Example> examples = new LinkedHashSet<>();
     methods().stream()
-        .map(id -> new Example(MethodCatalogue.shipped().get(id), brood(id), start))
-        .filter(this::canBeUsed)
-        .limit(MOST)
+        .map(id -> new Treatment(MethodCatalogue.shipped().get(id), brood(id), start))
+        .flatMap(treatment -> example(treatment, winter).stream())
+        .limit(scenario.allowed().isEmpty() ? MOST : MOST_NAMED)
         .forEach(examples::add);
-    winter(start)
-        .filter(
-            winter -> examples.stream().noneMatch(known -> known.steps().equals(winter.steps())))
-        .ifPresent(examples::add);
+    winter.map(treatment -> new Example(List.of(treatment))).ifPresent(examples::add);
     StringBuilder lines = new StringBuilder();
     examples.forEach(example -> lines.append(example.yaml()));
     return lines.toString();
   }
 
-  /** Methods to try: those that the user can get, if the file names them. */
+  /** With a treatment in winter after it, where both can be used; else alone. */
+  private Optional<Example> example(Treatment autumn, Optional<Treatment> winter) {
+    long gap = (long) scenario.parameters().value(ParameterId.ADVICE_COURSE_GAP);
+    return Stream.concat(
+            winter.stream()
+                .filter(later -> later.start().isAfter(autumn.until().plusDays(gap)))
+                .map(later -> new Example(List.of(autumn, later))),
+            Stream.of(new Example(List.of(autumn))))
+        .filter(this::canBeUsed)
+        .findFirst();
+  }
+
+  /**
+   * Methods to try: those that the user can get, if the file names them, the first of each
+   * substance before the others.
+   */
   private List<String> methods() {
-    List<String> allowed = scenario.allowed().stream().map(Method::id).toList();
-    return allowed.isEmpty() ? METHODS : allowed.stream().filter(id -> !id.equals(WINTER)).toList();
+    List<Method> allowed =
+        scenario.allowed().stream().filter(method -> !method.id().equals(WINTER)).toList();
+    if (scenario.allowed().isEmpty()) {
+      return METHODS;
+    }
+    Set<String> substances = new HashSet<>();
+    List<Method> firsts = allowed.stream().filter(m -> substances.add(m.substance())).toList();
+    return Stream.concat(firsts.stream(), allowed.stream().filter(m -> !firsts.contains(m)))
+        .map(Method::id)
+        .toList();
   }
 
   private Course brood(String id) {
@@ -84,7 +112,7 @@ final class ExamplePlans {
     return scenario.hive().broodCells() > 0 ? method.usual().withBrood() : method.usual().course();
   }
 
-  private Optional<Example> winter(LocalDate start) {
+  private Optional<Treatment> winter(LocalDate start) {
     Method method = MethodCatalogue.shipped().get(WINTER);
     Optional<LocalDate> midwinter =
         SeasonDates.of(scenario.climate(), scenario.start(), scenario.end(), scenario.parameters())
@@ -94,8 +122,8 @@ final class ExamplePlans {
                 .flatMap(days -> midwinter.map(d -> d.minusDays(days)).stream()),
             Stream.of(start))
         .filter(date -> !date.isBefore(start))
-        .map(date -> new Example(method, method.usual().course(), date))
-        .filter(this::canBeUsed)
+        .map(date -> new Treatment(method, method.usual().course(), date))
+        .filter(treatment -> canBeUsed(new Example(List.of(treatment))))
         .findFirst();
   }
 
@@ -106,9 +134,9 @@ final class ExamplePlans {
   }
 
   /** A usual course that begins on a day. */
-  private record Example(Method method, Course course, LocalDate start) {
+  private record Treatment(Method method, Course course, LocalDate start) {
     String name() {
-      return PlanWords.capital(method.name())
+      return method.name()
           + (course.times() == 1
               ? method.id().equals(WINTER) ? " on " + DateWords.brief(start) : ""
               : " " + PlanWords.times(course.times()));
@@ -123,19 +151,38 @@ final class ExamplePlans {
           .toList();
     }
 
+    LocalDate until() {
+      return steps().get(course.times() - 1).until();
+    }
+
     String yaml() {
       String repeated =
           course.times() == 1
               ? ""
               : ", times: " + course.times() + ", every: " + course.everyDays() + " days";
+      return "      - {date: " + start + ", treatment: " + method.id() + repeated + "}\n";
+    }
+  }
+
+  /** Treatments one after the other. */
+  private record Example(List<Treatment> treatments) {
+    String name() {
+      return PlanWords.capital(
+          treatments.stream()
+              .map(Treatment::name)
+              .collect(Collectors.joining(", then "))
+              .replace(", then oxalic acid ", ", then "));
+    }
+
+    List<PlanStep> steps() {
+      return treatments.stream().flatMap(treatment -> treatment.steps().stream()).toList();
+    }
+
+    String yaml() {
       return "  - name: "
           + name()
-          + "\n    steps:\n      - {date: "
-          + start
-          + ", treatment: "
-          + method.id()
-          + repeated
-          + "}\n";
+          + "\n    steps:\n"
+          + treatments.stream().map(Treatment::yaml).collect(Collectors.joining());
     }
   }
 }

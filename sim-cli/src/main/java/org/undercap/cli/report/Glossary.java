@@ -38,7 +38,7 @@ final class Glossary {
           new Term("limit", "mites on 100 bees at which a keeper wants to act."),
           new Term(
               "simulated season",
-              "this colony from the first day to the last, worked out once, with its own draw of all that nobody knows."),
+              "one imagined course of this colony from the first day to the last; what nobody can know, as the weather, is drawn anew for each."),
           new Term(
               "typical season",
               "the simulated season in which all that nobody knows has its middle value."),
@@ -50,7 +50,7 @@ final class Glossary {
               "half of the simulated seasons lie above the middle; one in ten lies below the range, one in ten above."));
 
   private static final String SEASON =
-      "Simulated season: this colony worked out once, with its own draw of all that nobody knows.";
+      "Simulated season: one imagined course of this colony; what nobody can know, as the weather, is drawn anew for each.";
 
   private Glossary() {}
 

@@ -19,6 +19,9 @@ public final class NewScenario {
   /** How long syrup is usually fed before its last day (days); common practice, no source. */
   private static final int FED_DAYS = 13;
 
+  /** Brood combs of which nobody looked how full they were; common practice, no source. */
+  private static final String FULL = " two thirds full";
+
   private final Map<Question, String> answers;
 
   /**
@@ -69,7 +72,11 @@ public final class NewScenario {
     lines.add("colony:");
     add(lines, "  date", answers.get(Question.DATE), "the day of these facts; the run begins here");
     add(lines, "  bees", answers.get(Question.BEES), "frames count as covered on both sides");
-    add(lines, "  brood", brood(), "eggs, larvae and sealed brood");
+    add(
+        lines,
+        "  brood",
+        brood(),
+        isGuessed() ? "how full they are was guessed" : "eggs, larvae and sealed brood");
     said(Question.FRAME).ifPresent(id -> add(lines, "  frame", id, ""));
     said(Question.FLOOR)
         .ifPresent(floor -> add(lines, "  floor", floor, "open: vapour is lost through a mesh"));
@@ -118,7 +125,11 @@ public final class NewScenario {
 
   private String brood() {
     return answers.get(Question.BROOD)
-        + said(Question.FULLNESS).map(fullness -> " " + fullness).orElse("");
+        + said(Question.FULLNESS).map(fullness -> " " + fullness).orElse(isGuessed() ? FULL : "");
+  }
+
+  private boolean isGuessed() {
+    return UNKNOWN.equals(answers.get(Question.FULLNESS));
   }
 
   private String supers() {

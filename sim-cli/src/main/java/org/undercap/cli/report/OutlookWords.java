@@ -151,7 +151,8 @@ final class OutlookWords {
 
   private Optional<String> lost() {
     double share = lost(chosen);
-    if (share < LOSS_TOLD) {
+    boolean said = answer.advice().behind().get(nothing).equals(Optional.of(By.LOSSES));
+    if (share < LOSS_TOLD || said) {
       return Optional.empty();
     }
     String runs = Figures.runs(share);

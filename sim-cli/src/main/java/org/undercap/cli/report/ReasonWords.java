@@ -43,8 +43,17 @@ final class ReasonWords {
       double then = inCells(run.table(), courses.get(i).from());
       sentences.add(new CourseWords(courses.get(i), sealed).sentence(then, i == 0));
     }
+    if (answer.scenario().hive().openFloor()
+        && courses.stream().anyMatch(ReasonWords::evaporates)) {
+      sentences.add(
+          "The open floor loses part of the vapour: closed, or with its board in, more mites die.");
+    }
     sentences.add(winterBees(answer.comparison().dates()));
     return String.join(" ", sentences);
+  }
+
+  private static boolean evaporates(CourseEfficacy course) {
+    return course.applications().stream().anyMatch(a -> a.method().profile().evaporates());
   }
 
   private static String today(double inCells) {

@@ -1,16 +1,19 @@
 package org.undercap.cli.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Stream;
 import org.undercap.cli.output.Numbers;
 import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
 import org.undercap.comparison.Ranking.By;
 import org.undercap.ensemble.Outcome;
+import org.undercap.ensemble.SeasonDates.JudgedBrood;
 
 /** The answer in a sentence, and how sure it is. */
 final class SureWords {
@@ -41,38 +44,83 @@ final class SureWords {
       return nothing();
     }
     int second = answer.advice().second().orElseThrow();
-    return PlanWords.capital(new PlanWords(answer.chosen().plan()).phrase())
+    String plan = new PlanWords(answer.chosen().plan()).phrase();
+    return wash().map(words -> words + followed() + plan).orElse(PlanWords.capital(plan))
         + ". "
         + behind(second).map(by -> first(by, second)).orElseGet(() -> alike(second));
   }
 
+  /** A plan may begin with work that is no treatment before the wash. */
+  private String followed() {
+    LocalDate wash = answer.advice().nextWash().orElseThrow().date();
+    return answer.chosen().plan().steps().stream().anyMatch(step -> step.date().isBefore(wash))
+        ? " Until then and after: "
+        : " With fewer: ";
+  }
+
   /** What must be known at once: winter bees that are not protected, a better plan ruled out. */
   List<String> warnings() {
-    Optional<String> wait = chosen == answer.nothing() ? Optional.empty() : wash();
-    return Stream.of(wait, ProtectionWords.of(answer), ruledOut.curable())
+    return Stream.of(ProtectionWords.of(answer), ruledOut.curable())
         .flatMap(Optional::stream)
         .toList();
   }
 
+  /** What is said of all plans must hold for all; else only the second is named. */
   private String first(By by, int second) {
     String best =
         ruledOut.any() ? "Of the plans that nothing rules out it " : "Of the plans compared it ";
+    String than = " than " + answer.name(second) + ".";
+    String bees = HarmWords.bees(comparison.dates().judged());
     return switch (by) {
-      case LOSSES -> best + "loses the colony in the fewest simulated seasons.";
-      case HARM_TO_BROOD -> best + "protects the winter bees best.";
-      case WEAKENED_BEES -> best + "leaves the fewest weakened bees at midwinter.";
-      case MITES_LEFT ->
-          (isAsGood(second)
-                  ? asWell(second) + ", but this plan leaves fewer mites for the next season"
-                  : best + "leaves the fewest mites for the next season")
-              + " (about "
-              + Figures.whole(median(chosen, Outcome.MITES_AT_END))
-              + " on "
-              + DateWords.day(answer.scenario().end())
-              + ", not "
-              + Figures.whole(median(second, Outcome.MITES_AT_END))
-              + ").";
+      case LOSSES ->
+          isLeast(this::lost, 0)
+              ? best + "loses the colony in the fewest simulated seasons."
+              : "It loses the colony in fewer simulated seasons" + than;
+      case HARM_TO_BROOD ->
+          !isLeast(plan -> median(plan, Ranking.HARM), 0)
+              ? "It harms fewer " + bees + than
+              : best
+                  + (protectsBest()
+                      ? "protects the winter bees best."
+                      : "harms the fewest " + bees + ".");
+      case WEAKENED_BEES ->
+          isLeast(this::weakened, 0)
+              ? best + "leaves the fewest weakened bees at midwinter."
+              : "It leaves fewer weakened bees at midwinter" + than;
+      case MITES_LEFT -> mitesLeft(best, second);
     };
+  }
+
+  private String mitesLeft(String best, int second) {
+    String words =
+        isAsGood(second)
+            ? asWell(second) + ", but this plan leaves fewer mites for the next season"
+            : isLeast(plan -> median(plan, Outcome.MITES_AT_END), 0)
+                ? best + "leaves the fewest mites for the next season"
+                : "It leaves fewer mites for the next season than " + answer.name(second);
+    return words
+        + " (about "
+        + Figures.whole(median(chosen, Outcome.MITES_AT_END))
+        + " on "
+        + DateWords.day(answer.scenario().end())
+        + ", not "
+        + Figures.whole(median(second, Outcome.MITES_AT_END))
+        + ").";
+  }
+
+  /** Whether no plan that nothing rules out has clearly less of something than the chosen one. */
+  private boolean isLeast(IntToDoubleFunction of, double clearly) {
+    double own = of.applyAsDouble(chosen);
+    return answer.advice().order().stream().noneMatch(p -> of.applyAsDouble(p) < own - clearly);
+  }
+
+  private boolean protectsBest() {
+    return comparison.dates().judged() == JudgedBrood.WINTER_BEES
+        && isLeast(this::weakened, Ranking.STEP);
+  }
+
+  private double lost(int plan) {
+    return answer.result(plan).outcomes().mean(Outcome.LOST);
   }
 
   /** Whether another plan harms the brood that is judged no more within what can be seen. */
@@ -162,6 +210,7 @@ final class SureWords {
       against.computeIfAbsent(against(other), words -> new ArrayList<>()).add(answer.name(other));
     }
     against.forEach((words, names) -> items.add(words.sentence(names)));
+    fewerWeakened().ifPresent(items::add);
     below().ifPresent(items::add);
     items.addAll(ruledOut.others());
     items.addAll(new OutlookWords(answer).items());
@@ -170,12 +219,35 @@ final class SureWords {
     return items;
   }
 
+  /** The table shows it, so it is said: another plan spares more bees, but more brood is harmed. */
+  private Optional<String> fewerWeakened() {
+    return answer.advice().order().stream()
+        .filter(plan -> behind(plan).equals(Optional.of(By.HARM_TO_BROOD)))
+        .filter(plan -> comparison.tells(Outcome.WEAKENED_AT_MIDWINTER))
+        .filter(plan -> weakened(chosen) - weakened(plan) > Ranking.STEP)
+        .findFirst()
+        .map(
+            plan ->
+                answer.name(plan)
+                    + " would leave fewer weakened bees at midwinter ("
+                    + Figures.plain(PERCENT * weakened(plan))
+                    + " %, not "
+                    + Figures.plain(PERCENT * weakened(chosen))
+                    + " %), but harms more "
+                    + HarmWords.bees(comparison.dates().judged())
+                    + ", which counts first.");
+  }
+
+  private double weakened(int plan) {
+    return median(plan, Outcome.WEAKENED_AT_MIDWINTER);
+  }
+
   private Against against(int other) {
     By by = behind(other).orElse(By.MITES_LEFT);
     return switch (by) {
-      case LOSSES -> lost(other);
+      case LOSSES -> losses(other);
       case HARM_TO_BROOD -> harm(other);
-      case WEAKENED_BEES -> weakened(other);
+      case WEAKENED_BEES -> fewerWeakened(other);
       case MITES_LEFT ->
           isAsGood(other)
               ? new Against(
@@ -185,17 +257,17 @@ final class SureWords {
     };
   }
 
-  private Against lost(int other) {
+  private Against losses(int other) {
     return new Against(
         "Better than ",
         ": the colony is lost "
-            + Figures.runs(answer.chosen().outcomes().mean(Outcome.LOST))
+            + Figures.runs(lost(chosen))
             + ", not "
-            + Figures.runs(answer.result(other).outcomes().mean(Outcome.LOST))
+            + Figures.runs(lost(other))
             + ".");
   }
 
-  private Against weakened(int other) {
+  private Against fewerWeakened(int other) {
     return new Against(
         "Better than ",
         ": "
@@ -223,7 +295,7 @@ final class SureWords {
             + Figures.plain(PERCENT * median(other, Ranking.HARM))
             + " ("
             + fewer(PERCENT * fewer[0], PERCENT * fewer[2])
-            + " of 100).");
+            + " in 8 of 10 simulated seasons).");
   }
 
   /** How the chosen plan compares with others: what is said before and after their names. */

@@ -23,7 +23,7 @@ class MethodsCommandTest {
         table);
     assertTrue(
         table.contains(
-            "\noxalic-glycerine-strips  slow    -           42  any       52-93 % by climate *\n"),
+            "\noxalic-glycerine-strips  slow    -           42  over 6    52-93 % by climate *\n"),
         table);
     assertTrue(table.contains("\n* from memory"), table);
   }

@@ -42,6 +42,9 @@ class SaidDateTest {
   void todayAndYesterdayAreDates() throws BadValueException {
     assertEquals(TODAY, SaidDate.parse("Today", TODAY));
     assertEquals(LocalDate.of(2026, 2, 28), SaidDate.parse("yesterday", TODAY));
+    assertEquals(LocalDate.of(2026, 2, 22), SaidDate.parse("a week ago", TODAY));
+    assertEquals(LocalDate.of(2026, 2, 19), SaidDate.parse("10 days ago", TODAY));
+    assertEquals(LocalDate.of(2026, 2, 8), SaidDate.parse("Three weeks ago", TODAY));
     assertEquals(LocalDate.of(2026, 8, 8), SaidDate.parse("8.8.2026", TODAY));
   }
 

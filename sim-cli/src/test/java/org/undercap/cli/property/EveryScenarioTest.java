@@ -38,6 +38,14 @@ class EveryScenarioTest {
   /** A mite that enters a cell is shut in for so long: more mites cannot mean fewer before. */
   private static final int SHUT_IN_DAYS = 11;
 
+  /** What an answer may say of the plan to take, and the outcome that must bear it out. */
+  private static final Map<String, String> CLAIMS =
+      Map.of(
+          "leaves the fewest weakened bees", "weakened_winter_bees_fraction",
+          "protects the winter bees best", "winter_brood_parasitised_fraction",
+          "it harms the fewest", "winter_brood_parasitised_fraction",
+          "leaves the fewest mites", "mites_on_last_day");
+
   @TempDir private Path folder;
   private Path scenario;
 
@@ -93,6 +101,7 @@ class EveryScenarioTest {
     String text = drawn.text();
     CliRun run = compare(text);
     assertFalse(NO_NUMBER.matcher(run.out()).find(), text);
+    headlineHolds(run, text);
     if (turn == 0) {
       assertEquals(run, compare(text), text);
     } else if (turn == 1) {
@@ -103,6 +112,35 @@ class EveryScenarioTest {
       assertEquals(outcomes(run), outcomes(compare(drawn.reversed())), text);
     }
     return run.exitCode() == 0;
+  }
+
+  /** The answer claims nothing of all plans that its own table denies. */
+  private static void headlineHolds(CliRun run, String text) throws IOException {
+    JsonNode said = new ObjectMapper().readTree(run.out());
+    String answer = said.path("advice").path("answer").asText();
+    for (Map.Entry<String, String> claim : CLAIMS.entrySet()) {
+      if (answer.contains(claim.getKey())) {
+        double least = Double.POSITIVE_INFINITY;
+        double chosen = Double.NaN;
+        for (JsonNode plan : said.path("plans")) {
+          if (plan.path("ruledOut").isEmpty()) {
+            double value = middle(plan, claim.getValue());
+            least = Math.min(least, value);
+            chosen = plan.path("name").equals(said.path("advice").path("plan")) ? value : chosen;
+          }
+        }
+        assertEquals(least, chosen, answer + "\n" + text);
+      }
+    }
+  }
+
+  private static double middle(JsonNode plan, String outcome) {
+    for (JsonNode values : plan.path("outcomes")) {
+      if (values.path("outcome").asText().equals(outcome)) {
+        return values.path("p50").asDouble();
+      }
+    }
+    return Double.POSITIVE_INFINITY; // No colony lived to have it.
   }
 
   /** What a comparison says, without what the user wrote. */

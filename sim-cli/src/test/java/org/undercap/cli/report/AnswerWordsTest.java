@@ -268,7 +268,7 @@ class AnswerWordsTest {
     String sure = section("HOW SURE", AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE);
     assertTrue(sure.contains("of 100 winter bees are harmed, not "), sure);
     assertTrue(sure.contains("Harmed: a mite shared the cell in which the bee grew up."), sure);
-    assertTrue(sure.contains("Simulated season: this colony worked out once"), sure);
+    assertTrue(sure.contains("Simulated season: one imagined course of this colony"), sure);
     String all = run(AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE).out();
     assertFalse(
         all.matches("(?s).*(percentage point|parasitised|middle values|work\\.[a-z]).*"), all);
