@@ -27,13 +27,12 @@ final class Candidates {
   private final int courseGap;
   private final List<CourseStart> single;
 
-  Candidates(Scenario scenario, int everyDays) {
+  Candidates(Scenario scenario, StartDates dates) {
     this.scenario = scenario;
     rules = new RuledOut(scenario);
     classMost = scenario.parameters().value(ParameterId.PLANNING_CLASS_MOST);
     courseGap = (int) scenario.parameters().value(ParameterId.PLANNING_COURSE_GAP);
     single = new ArrayList<>();
-    StartDates dates = new StartDates(scenario.start(), scenario.end(), everyDays);
     for (Method method : methods()) {
       for (Course course : method.usual().courses()) {
         for (LocalDate date : dates.all()) {

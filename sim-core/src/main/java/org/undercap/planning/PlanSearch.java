@@ -1,5 +1,6 @@
 package org.undercap.planning;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,9 +41,23 @@ public final class PlanSearch {
     this.mites = mites;
     this.settings = settings;
     scope = TrialScope.of(scenario);
-    candidates = new Candidates(scope.scenario(), StartDates.WEEK);
+    candidates = new Candidates(scope.scenario(), starts(scenario, settings));
     mitesStep = scenario.parameters().value(ParameterId.PLANNING_MITES_STEP);
     withCost = withoutCost().isEmpty();
+  }
+
+  private static StartDates starts(Scenario scenario, SearchSettings settings) {
+    LocalDate from = settings.from().orElse(scenario.start());
+    if (from.isBefore(scenario.start()) || from.isAfter(scenario.end())) {
+      throw new IllegalArgumentException(
+          "first start "
+              + from
+              + " must lie in the run, "
+              + scenario.start()
+              + " to "
+              + scenario.end());
+    }
+    return new StartDates(from, scenario.end(), StartDates.WEEK);
   }
 
   /**
@@ -53,7 +68,7 @@ public final class PlanSearch {
    * @param settings how long it takes
    * @return the best schedules
    * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
-   *     facts
+   *     facts, or the first day on which a treatment may begin lies outside the run
    */
   public static Result of(Scenario scenario, StartMites mites, SearchSettings settings) {
     return of(scenario, mites, settings, tried -> {});
@@ -69,7 +84,7 @@ public final class PlanSearch {
    *     more than the settings allow, the finalists counted again
    * @return the best schedules
    * @throws IllegalArgumentException if no colony of this season and place can be scaled to the
-   *     facts
+   *     facts, or the first day on which a treatment may begin lies outside the run
    */
   public static Result of(
       Scenario scenario, StartMites mites, SearchSettings settings, IntConsumer progress) {

@@ -1,5 +1,7 @@
 package org.undercap.planning;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.undercap.ensemble.EnsembleSettings;
 
 /**
@@ -9,9 +11,14 @@ import org.undercap.ensemble.EnsembleSettings;
  * @param screening members on which every schedule is tried
  * @param finalists schedules that are tried again on all members
  * @param ensemble all members, seed and threads; the first of them are those of the screening
+ * @param from first day on which a treatment may begin; empty for the first day of the scenario
  */
 public record SearchSettings(
-    int schedules, int screening, int finalists, EnsembleSettings ensemble) {
+    int schedules,
+    int screening,
+    int finalists,
+    EnsembleSettings ensemble,
+    Optional<LocalDate> from) {
   /** Fewer schedules cannot be shared out over the rounds. */
   public static final int LEAST_SCHEDULES = 30;
 
@@ -31,6 +38,7 @@ public record SearchSettings(
    * @param screening at least 1, at most all members
    * @param finalists at least 1
    * @param ensemble all members, seed and threads
+   * @param from first day on which a treatment may begin
    * @throws IllegalArgumentException if a number is out of range
    */
   public SearchSettings {
@@ -56,6 +64,20 @@ public record SearchSettings(
    */
   public static SearchSettings usual(int schedules, EnsembleSettings ensemble) {
     return new SearchSettings(
-        schedules, Math.min(USUAL_SCREENING, ensemble.members()), USUAL_FINALISTS, ensemble);
+        schedules,
+        Math.min(USUAL_SCREENING, ensemble.members()),
+        USUAL_FINALISTS,
+        ensemble,
+        Optional.empty());
+  }
+
+  /**
+   * The same with another first day.
+   *
+   * @param first first day on which a treatment may begin
+   * @return settings
+   */
+  public SearchSettings withFrom(LocalDate first) {
+    return new SearchSettings(schedules, screening, finalists, ensemble, Optional.of(first));
   }
 }

@@ -3,10 +3,12 @@ package org.undercap.planning;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.undercap.advice.RuledOut;
 import org.undercap.comparison.Ranking;
@@ -16,7 +18,8 @@ import org.undercap.treatment.Courses;
 
 class PlanSearchTest {
   private static PlanSearch.Result search(Scenario scenario, int schedules, int threads) {
-    SearchSettings settings = new SearchSettings(schedules, 8, 20, Facts.settings(32, threads));
+    SearchSettings settings =
+        new SearchSettings(schedules, 8, 20, Facts.settings(32, threads), Optional.empty());
     return PlanSearch.of(scenario, Facts.mites(scenario), settings);
   }
 
@@ -60,6 +63,22 @@ class PlanSearchTest {
       noWorse &= mine.get(aim) <= theirs.get(aim);
     }
     return noWorse;
+  }
+
+  @Test
+  void nothingBeginsBeforeTheFirstDayOnWhichTheKeeperCanTreat() {
+    Scenario scenario = Facts.small();
+    LocalDate from = scenario.start().plusDays(10);
+    SearchSettings settings = SearchSettings.usual(60, Facts.settings(32, 1)).withFrom(from);
+    PlanSearch.Result result = PlanSearch.of(scenario, Facts.mites(scenario), settings);
+    assertFalse(result.front().isEmpty());
+    for (TriedSchedule tried : result.front()) {
+      tried.schedule().steps().forEach(s -> assertFalse(s.date().isBefore(from), s.toString()));
+    }
+    SearchSettings before = settings.withFrom(scenario.start().minusDays(1));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> PlanSearch.of(scenario, Facts.mites(scenario), before));
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.undercap.cli.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercap.advice.Refusal;
@@ -9,6 +10,7 @@ import org.undercap.cli.option.EnsembleOptions;
 import org.undercap.cli.option.JsonOption;
 import org.undercap.cli.option.OutputOptions;
 import org.undercap.cli.option.ScenarioOptions;
+import org.undercap.cli.option.ToDate;
 import org.undercap.cli.output.ExitCodes;
 import org.undercap.cli.output.OutputFolder;
 import org.undercap.cli.output.Progress;
@@ -33,7 +35,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  undercap plan scenarios/hollerbach-terraces.yaml",
-      "  undercap plan my-colony.yaml --schedules 500 --out results"
+      "  undercap plan my-colony.yaml --from 2026-08-20 --schedules 500 --out results"
     })
 final class PlanCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -44,6 +46,15 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "N",
       description = "Most schedules to try, at least 30 (default: ${DEFAULT-VALUE}).")
   private int schedules = SearchSettings.USUAL_SCHEDULES;
+
+  @Option(
+      names = "--from",
+      converter = ToDate.class,
+      paramLabel = "DATE",
+      description =
+          "First day on which you can treat (default: first day of the scenario); the others"
+              + " follow week by week.")
+  private LocalDate from;
 
   @Mixin private EnsembleOptions ensemble = new EnsembleOptions(SearchSettings.USUAL_MEMBERS);
   @Mixin private OutputOptions output;
@@ -81,6 +92,15 @@ final class PlanCommand implements Callable<Integer> {
 
   private PlanSearch.Result search(Scenario scenario) {
     SearchSettings settings = settings();
+    if (from != null && (from.isBefore(scenario.start()) || from.isAfter(scenario.end()))) {
+      throw new UsageException(
+          "--from: "
+              + from
+              + " must lie in the run, "
+              + scenario.start()
+              + " to "
+              + scenario.end());
+    }
     int most = settings.schedules() + settings.finalists();
     try (Progress progress = RootCommand.progress(spec, "schedules", most)) {
       return PlanSearch.of(
@@ -90,7 +110,8 @@ final class PlanCommand implements Callable<Integer> {
 
   private SearchSettings settings() {
     try {
-      return SearchSettings.usual(schedules, ensemble.settings());
+      SearchSettings usual = SearchSettings.usual(schedules, ensemble.settings());
+      return from == null ? usual : usual.withFrom(from);
     } catch (IllegalArgumentException e) {
       throw new UsageException(e.getMessage());
     }

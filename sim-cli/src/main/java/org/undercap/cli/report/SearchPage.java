@@ -39,7 +39,10 @@ public final class SearchPage {
   public String render() {
     TextPage page =
         new TextPage()
-            .title(scenario.name() + ": good schedules, from " + DateWords.day(scenario.start()));
+            .title(
+                scenario.name()
+                    + ": good schedules, from "
+                    + DateWords.day(result.settings().from().orElse(scenario.start())));
     if (scenario.study()) {
       page.paragraph(Report.STUDY.toUpperCase(Locale.ROOT));
     }
