@@ -43,9 +43,12 @@ final class SureWords {
     if (chosen == answer.nothing()) {
       return nothing();
     }
+    return wash().orElseGet(() -> PlanWords.capital(plan()));
+  }
+
+  private String plan() {
     int second = answer.advice().second().orElseThrow();
-    String plan = new PlanWords(answer.chosen().plan()).phrase();
-    return wash().map(words -> words + followed() + plan).orElse(PlanWords.capital(plan))
+    return new PlanWords(answer.chosen().plan()).phrase()
         + ". "
         + behind(second).map(by -> first(by, second)).orElseGet(() -> alike(second));
   }
@@ -54,13 +57,17 @@ final class SureWords {
   private String followed() {
     LocalDate wash = answer.advice().nextWash().orElseThrow().date();
     return answer.chosen().plan().steps().stream().anyMatch(step -> step.date().isBefore(wash))
-        ? " Until then and after: "
-        : " With fewer: ";
+        ? "Until then and after: "
+        : "With fewer: ";
   }
 
   /** What must be known at once: winter bees that are not protected, a better plan ruled out. */
   List<String> warnings() {
-    return Stream.of(ProtectionWords.of(answer), ruledOut.curable())
+    boolean treats = chosen != answer.nothing();
+    return Stream.of(
+            wash().filter(words -> treats).map(words -> followed() + plan()),
+            ProtectionWords.of(answer),
+            ruledOut.curable())
         .flatMap(Optional::stream)
         .toList();
   }
