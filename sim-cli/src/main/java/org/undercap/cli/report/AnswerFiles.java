@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.undercap.cli.chart.Chart;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.chart.InfestationChart;
@@ -30,6 +33,9 @@ public final class AnswerFiles {
   private static final String OUTCOMES = "outcomes.csv";
   private static final String CURVES = "curves.csv";
   private static final String JSON = "comparison.json";
+
+  /** More curves, beside that of doing nothing, cannot be told apart. */
+  private static final int CURVES_SHOWN = 3;
 
   /** Beside the reason, so that the whole answer fits on one page; letters print at 7 points. */
   private static final ChartStyle ON_THE_PAGE =
@@ -66,9 +72,12 @@ public final class AnswerFiles {
 
   private InfestationChart infestation(ChartStyle style) {
     Comparison comparison = answer.comparison();
+    Set<Integer> shown =
+        answer.places().stream().limit(CURVES_SHOWN).collect(Collectors.toCollection(TreeSet::new));
+    shown.add(answer.nothing());
     return new RunCharts(comparison.scenario(), style)
         .infestation(
-            comparison.runs(),
+            shown.stream().map(comparison.runs()::get).toList(),
             comparison.runs().get(answer.advice().chosen()),
             ChartWords.infestation(answer));
   }

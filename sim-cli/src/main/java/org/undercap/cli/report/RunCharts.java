@@ -104,12 +104,13 @@ public final class RunCharts {
    */
   public InfestationChart infestation(List<CentralRun> runs, CentralRun advised, String finding) {
     String alternative =
-        "Mites on bees for each 100 bees, one line for each plan, and the limit at which to act. Bands show the treatments of \""
+        "Mites on bees for each 100 bees, one line for each plan that is shown, and the limit at which to act. Bands show the treatments of \""
             + advised.plan().name()
             + "\". "
             + finding
             + ".";
-    ChartText text = new ChartText(title(advised), place(), finding, LIMIT, alternative);
+    ChartText text =
+        new ChartText(title(advised, runs.size()), place(), finding, LIMIT, alternative);
     return InfestationChart.of(
         runs.stream().map(run -> course(run).course()).toList(),
         Optional.of(course(advised)),
@@ -119,10 +120,12 @@ public final class RunCharts {
         style);
   }
 
-  private static String title(CentralRun advised) {
-    return advised.plan().steps().isEmpty()
-        ? "Mites on 100 bees under each plan"
-        : "Bands: the treatments advised";
+  private String title(CentralRun advised, int shown) {
+    String title =
+        advised.plan().steps().isEmpty()
+            ? "Mites on 100 bees under each plan"
+            : "Bands: the treatments advised";
+    return shown == scenario.plans().size() ? title : title + "; the best plans only";
   }
 
   private ThresholdLine threshold() {
