@@ -110,7 +110,7 @@ public final class FlipChart {
       for (int column = 0; column < columns.size(); column++) {
         double difference = difference(SHARES.get(column) / 100.0, CELSIUS.get(row));
         differences.add(difference);
-        panel.cell(new Cell(column, row, difference, mark(column, row)));
+        panel.cell(new Cell(column, row, difference, mark(column, row, difference)));
       }
     }
     double warmBrood = differences.get(SHARES.size());
@@ -139,12 +139,16 @@ public final class FlipChart {
     return figures.result(place, holds, panel.build());
   }
 
-  private String mark(int column, int row) {
+  /** What cannot be used at a temperature is marked where it would leave fewer mites. */
+  private String mark(int column, int row, double difference) {
     if (column == nearest(SHARES, 100 * spot.onBees) && row == nearest(CELSIUS, spot.celsius)) {
       return own ? "own" : "example";
     }
     double celsius = CELSIUS.get(row);
-    return suits(first, celsius) && suits(second, celsius) ? "" : "outside-limits";
+    double shown = Math.rint(difference);
+    boolean firstSuits = shown <= -ALIKE || suits(first, celsius);
+    boolean secondSuits = shown >= ALIKE || suits(second, celsius);
+    return firstSuits && secondSuits ? "" : "outside-limits";
   }
 
   private static boolean suits(Method method, double celsius) {
