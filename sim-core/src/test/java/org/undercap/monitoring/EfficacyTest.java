@@ -129,6 +129,9 @@ class EfficacyTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> Efficacy.abbott(List.of(new Tally(1, 300)), List.of(), 1));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Efficacy.hendersonTilton(List.of(pair(9, 3)), List.of(), 1));
   }
 
   @Test
@@ -148,6 +151,43 @@ class EfficacyTest {
     assertEquals(Verdict.WORKS, Efficacy.reduction(List.of(more), 1).verdict(0.9));
     assertEquals(OptionalDouble.of(1), open.effortToSettle(0.5));
     assertEquals(OptionalDouble.empty(), open.effortToSettle(0.95));
+  }
+
+  /** The width of an interval falls with the square root of the number of colonies. */
+  @Test
+  void moreColoniesSettleWhatTheyPromise() {
+    List<BeforeAfter> four = new ArrayList<>();
+    for (int left : new int[] {2, 4, 6, 8}) {
+      four.add(pair(50, left));
+    }
+    Efficacy above = Efficacy.reduction(four, 3);
+    assertEquals(4, above.colonies());
+    assertEquals(EfficacyFormula.REDUCTION, above.formula());
+    assertEquals(0.9, above.estimate(), 1e-12);
+    double low = 0.5 * (above.interval().low() + 0.9);
+    double reach = (0.9 - above.interval().low()) / (0.9 - low);
+    assertEquals(reach * reach, above.effortToSettle(low).orElseThrow(), 1e-9);
+    double high = 0.5 * (above.interval().high() + 0.9);
+    assertEquals(
+        Math.pow((above.interval().high() - 0.9) / (high - 0.9), 2),
+        above.effortToSettle(high).orElseThrow(),
+        1e-9);
+    assertEquals(OptionalDouble.empty(), above.effortToSettle(above.estimate()));
+    assertEquals(Verdict.WORKS, above.verdict(above.interval().low()));
+    assertEquals(Verdict.CANNOT_TELL, above.verdict(above.interval().high()));
+  }
+
+  @Test
+  void moreMitesSettleACriticalTest() {
+    Efficacy open = Efficacy.criticalTest(List.of(new CriticalCount(96, 4)), 1);
+    assertEquals(Verdict.CANNOT_TELL, open.verdict(0.95));
+    assertEquals(OptionalDouble.empty(), open.effortToSettle(0.96));
+    double factor = open.effortToSettle(0.93).orElseThrow();
+    CriticalCount more = new CriticalCount(Math.round(96 * factor), Math.round(4 * factor));
+    assertEquals(Verdict.WORKS, Efficacy.criticalTest(List.of(more), 1).verdict(0.93));
+    CriticalCount less =
+        new CriticalCount(Math.round(96 * factor / 1.3), Math.round(4 * factor / 1.3));
+    assertEquals(Verdict.CANNOT_TELL, Efficacy.criticalTest(List.of(less), 1).verdict(0.93));
   }
 
   @Test

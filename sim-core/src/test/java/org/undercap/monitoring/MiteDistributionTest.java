@@ -1,6 +1,7 @@
 package org.undercap.monitoring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -35,6 +36,30 @@ class MiteDistributionTest {
     for (int cell = 0; cell < masses.length; cell++) {
       assertTrue(edges[cell] < edges[cell + 1]);
     }
+  }
+
+  /** Half way between values on the logarithmic scale, whatever cells that cuts. */
+  @Test
+  void weightsReachHalfWayToTheNeighbours() {
+    MiteDistribution uneven =
+        MiteDistribution.of(new double[] {1, 7, 100}, new double[] {1, 2, 5}, 1);
+    assertEquals(1 / Math.sqrt(7), uneven.quantile(0), 1e-9);
+    assertEquals(100 * Math.sqrt(100 / 7.0), uneven.quantile(1), 1e-6);
+    assertEquals(0.125, uneven.cumulative(Math.sqrt(7)), 3e-3);
+    assertEquals(0.375, uneven.cumulative(Math.sqrt(700)), 3e-3);
+    assertEquals(0.0625, uneven.cumulative(1), 3e-3);
+    assertEquals(7, uneven.quantile(0.125 + 0.25 * Math.log(7 / Math.sqrt(7)) / Math.log(10)), 0.2);
+    for (double u = 0.01; u < 1; u += 0.07) {
+      assertEquals(u, uneven.cumulative(uneven.quantile(u)), 1e-9);
+    }
+    Interval half = uneven.interval(0.5);
+    assertEquals(uneven.quantile(0.25), half.low(), 1e-12);
+    assertEquals(uneven.quantile(0.75), half.high(), 1e-12);
+    assertTrue(half.contains(half.low()) && half.contains(half.high()));
+    assertFalse(half.contains(half.low() * 0.999) || half.contains(half.high() * 1.001));
+    assertFalse(half.contains(Double.NaN));
+    Interval most = uneven.interval(0.95);
+    assertEquals(Math.log(most.high() / most.low()), uneven.logWidth(), 1e-12);
   }
 
   @Test
