@@ -15,8 +15,8 @@ final class RecountWords {
   private static final int HUNDRED = 100;
 
   private static final String COLD =
-      ". Most days are too cold then to open a hive: wait for a mild one, or count a week's fall on a"
-          + " board";
+      "Count again on a mild day (most are too cold then to open a hive), or count a week's fall on a"
+          + " board. ";
 
   private RecountWords() {}
 
@@ -38,20 +38,22 @@ final class RecountWords {
             : ". One wash alone finds out only about "
                 + Figures.inHundred(followup.noticed())
                 + " of 100 failures";
-    return "Count again: wash "
+    int many = (int) Math.ceil(most);
+    String treat = evenSo ? "" : ". At " + many + " or more treat again" + because(limit);
+    String failed =
+        ". At " + expected.alarm() + " or more it probably failed, or many mites came in";
+    return (cold ? COLD + "In a wash of " : "Count again: wash ")
         + expected.bees()
-        + " bees with alcohol. If it worked, expect about "
+        + " bees with alcohol"
+        + (cold ? ": if" : ". If")
+        + " it worked, expect about "
         + mites(expected.expected())
         + " ("
         + Numbers.range(expected.range().low(), expected.range().high(), 2)
         + " in 8 of 10 colonies); untreated it would be about "
         + Figures.whole(followup.untreated())
-        + (evenSo ? "" : ". At " + (int) Math.ceil(most) + " or more treat again" + because(limit))
-        + ". At "
-        + expected.alarm()
-        + " or more it probably failed, or many mites came in"
+        + (many < expected.alarm() ? treat + failed : failed + treat)
         + tells
-        + (cold ? COLD : "")
         + (evenSo ? ". Even if it worked treat again" + because(limit) + waiting(next) : "");
   }
 
@@ -63,12 +65,12 @@ final class RecountWords {
    * @param cold whether hives stay closed on that day
    */
   static String of(NextWash wash, double limit, boolean cold) {
-    return "Wash "
+    return (cold ? COLD : "")
+        + "Wash "
         + wash.bees()
         + " bees with alcohol, no treatment before. "
         + treatAt(wash, limit)
-        + ". With fewer, compare again with the new count"
-        + (cold ? COLD : "");
+        + ". With fewer, compare again with the new count";
   }
 
   /** As in {@code Treat at 9 or more mites (the limit is 3 on 100 bees)}. */
