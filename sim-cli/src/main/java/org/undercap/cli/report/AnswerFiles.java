@@ -3,11 +3,10 @@ package org.undercap.cli.report;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.undercap.cli.chart.Chart;
 import org.undercap.cli.chart.ChartStyle;
 import org.undercap.cli.chart.InfestationChart;
@@ -72,9 +71,8 @@ public final class AnswerFiles {
 
   private InfestationChart infestation(ChartStyle style) {
     Comparison comparison = answer.comparison();
-    Set<Integer> shown =
-        answer.places().stream().limit(CURVES_SHOWN).collect(Collectors.toCollection(TreeSet::new));
-    shown.add(answer.nothing());
+    Set<Integer> shown = new LinkedHashSet<>(List.of(answer.nothing()));
+    answer.places().stream().limit(CURVES_SHOWN).forEach(shown::add);
     return new RunCharts(comparison.scenario(), style)
         .infestation(
             shown.stream().map(comparison.runs()::get).toList(),
