@@ -10,6 +10,8 @@ import org.undercap.advice.Advice;
 import org.undercap.advice.Followup;
 import org.undercap.advice.NextWash;
 import org.undercap.comparison.Comparison;
+import org.undercap.comparison.Ranking;
+import org.undercap.comparison.Ranking.By;
 import org.undercap.comparison.RecountDay;
 import org.undercap.ensemble.Outcome;
 import org.undercap.ensemble.PlanResult;
@@ -70,6 +72,26 @@ public record Answer(Advice advice, StartMites mites, Optional<MiteEstimate> est
   /** The middle value of an outcome under a plan. */
   double median(int place, Outcome outcome) {
     return result(place).outcomes().median(outcome);
+  }
+
+  /** Share of the simulated seasons in which a colony is lost under a plan (fraction). */
+  double lost(int place) {
+    return result(place).outcomes().mean(Outcome.LOST);
+  }
+
+  /** Middle share of the bees at midwinter that are weakened under a plan (fraction). */
+  double weakened(int place) {
+    return median(place, Outcome.WEAKENED_AT_MIDWINTER);
+  }
+
+  /** Whether a plan harms the brood that is judged as little as the plan to take, to the eye. */
+  boolean isAsGood(int place) {
+    return median(place, Ranking.HARM) - median(advice.chosen(), Ranking.HARM) <= Ranking.STEP;
+  }
+
+  /** By what a plan fell behind the plan to take; empty if by nothing, or if it is ruled out. */
+  Optional<By> behind(int place) {
+    return advice.behind().get(place);
   }
 
   /** Name of a plan in quotation marks, unless it is doing nothing. */

@@ -31,12 +31,12 @@ public final class AnswerWords {
 
   private final Answer answer;
   private final Scenario scenario;
-  private final SureWords sure;
+  private final FrontWords front;
 
   private AnswerWords(Answer answer) {
     this.answer = answer;
     scenario = answer.scenario();
-    sure = new SureWords(answer);
+    front = new FrontWords(answer);
   }
 
   /**
@@ -56,7 +56,7 @@ public final class AnswerWords {
    * @return the sentences
    */
   public static String headline(Answer answer) {
-    return new SureWords(answer).headline();
+    return new FrontWords(answer).headline();
   }
 
   private Report report() {
@@ -66,7 +66,7 @@ public final class AnswerWords {
         scenario.study() ? Optional.of(Report.STUDY) : Optional.empty(),
         List.of(
             section("answer", "The answer", theAnswer()),
-            section("sure", "How sure", new Items(sure.items())),
+            section("sure", "How sure", new Items(new SureWords(answer).items())),
             section("cautions", "Cautions", new Terms(Cautions.terms(cautions()))),
             section("dates", "What to do when", dates()),
             reason()),
@@ -80,9 +80,9 @@ public final class AnswerWords {
   }
 
   private List<Block> theAnswer() {
-    List<Block> blocks = new ArrayList<>(List.of(new Paragraph(sure.headline())));
-    if (!sure.warnings().isEmpty()) {
-      blocks.add(new Paragraph(String.join(" ", sure.warnings())));
+    List<Block> blocks = new ArrayList<>(List.of(new Paragraph(front.headline())));
+    if (!front.warnings().isEmpty()) {
+      blocks.add(new Paragraph(String.join(" ", front.warnings())));
     }
     return blocks;
   }

@@ -123,7 +123,7 @@ final class OutlookWords {
     int last = comparison.dates().countDates().size() - 1;
     Outcome count = PlanTables.COUNTS.get(last);
     if (chosen == nothing
-        || answer.advice().behind().get(nothing).filter(by -> by != By.MITES_LEFT).isPresent()
+        || answer.behind(nothing).filter(by -> by != By.MITES_LEFT).isPresent()
         || answer.median(nothing, count) > limit) {
       return Optional.empty();
     }
@@ -150,13 +150,13 @@ final class OutlookWords {
   }
 
   private Optional<String> lost() {
-    double share = lost(chosen);
-    boolean said = answer.advice().behind().get(nothing).equals(Optional.of(By.LOSSES));
+    double share = answer.lost(chosen);
+    boolean said = answer.behind(nothing).equals(Optional.of(By.LOSSES));
     if (share < LOSS_TOLD || said) {
       return Optional.empty();
     }
     String runs = Figures.runs(share);
-    String untreated = Figures.runs(lost(nothing));
+    String untreated = Figures.runs(answer.lost(nothing));
     return Optional.of(
         "The colony is lost "
             + runs
@@ -165,9 +165,5 @@ final class OutlookWords {
                 : runs.equals(untreated)
                     ? ", and as often if nothing is done."
                     : "; if nothing is done " + untreated + "."));
-  }
-
-  private double lost(int place) {
-    return answer.result(place).outcomes().mean(Outcome.LOST);
   }
 }
