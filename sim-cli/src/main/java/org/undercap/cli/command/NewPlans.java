@@ -92,7 +92,10 @@ final class NewPlans {
                     : " and the season is over: a case to study")
                 + "; plans begin from "
                 + first
-                + " (--treat-from sets another day)");
+                + (first.isAfter(today)
+                    ? "; for what could have been done then, give --treat-from "
+                        + scenario.start().plusDays(DAYS_TO_FETCH_IT)
+                    : " (--treat-from sets another day)"));
   }
 
   /** Treatments that the user can get and that stand in no plan. */
