@@ -68,6 +68,7 @@ final class SeasonLessons {
         .line(course.series("in-cells", table::mitesInCells, first, last, EVERY))
         .line(course.series("all-mites", table::mites, first, last, EVERY))
         .span("weeks-later", broodPeak, mitePeak)
+        .span("most-mites", mitePeak, mitePeak)
         .build();
   }
 

@@ -14,7 +14,7 @@ import java.awt.geom.Rectangle2D;
 @SuppressWarnings("ImmutableEnumChecker") // colours never change
 public enum Fill {
   /** Mites on bees, or what was killed of them. */
-  ON_BEES(Palette.VERMILION, Palette.VERMILION, Pattern.PLAIN),
+  ON_BEES(Palette.VERMILION, Palette.WHITE, Pattern.BARRED),
   /** Mites under the cappings. */
   IN_CELLS(Palette.LIGHT_SKY, Palette.BLUE, Pattern.HATCHED),
   /** All mites. */
@@ -41,6 +41,7 @@ public enum Fill {
   private enum Pattern {
     PLAIN,
     HATCHED,
+    BARRED,
     DOTTED
   }
 
@@ -68,6 +69,7 @@ public enum Fill {
     switch (pattern) {
       case PLAIN -> {}
       case HATCHED -> hatch(g, box);
+      case BARRED -> bars(g, box);
       case DOTTED -> dots(g, box);
     }
     g.setColor(Palette.DARK_GREY);
@@ -87,6 +89,13 @@ public enum Fill {
               box.getX() + rightX,
               box.getY() + at - rightX);
       g.draw(line);
+    }
+  }
+
+  /** Level lines. */
+  private static void bars(Graphics2D g, Rectangle2D box) {
+    for (double y = box.getY() + STEP / 2; y < box.getMaxY(); y += STEP) {
+      g.draw(new Line2D.Double(box.getX(), y, box.getMaxX(), y));
     }
   }
 
