@@ -31,6 +31,7 @@ public record WashValue(int bees, double changes) {
     double found = comparison.scenario().parameters().value(ParameterId.COUNT_RECOVERY_WASH);
     double[] shares = Arrays.stream(per100).map(x -> found * Math.min(1, x / 100)).toArray();
     double[] weights = new double[shares.length];
+    boolean ranked = choice.behind().get(choice.order().get(0)).isEmpty(); // Else it waits.
     List<Averages> candidates =
         choice.order().stream()
             .map(plan -> new WeighableOutcomes(comparison.results().get(plan).outcomes()))
@@ -45,7 +46,7 @@ public record WashValue(int bees, double changes) {
                 Ranking.of(candidates, comparison.dates().judged())
                     .behind()
                     .get(0)
-                    .filter(by -> !choice.needless() || by != By.MITES_LEFT)
+                    .filter(by -> ranked || by != By.MITES_LEFT)
                     .isPresent()));
   }
 
