@@ -40,6 +40,24 @@ class GrowthStudyTest {
   }
 
   @Test
+  void endsCountByHalfAndTheLargestDifferenceIsTold() {
+    GrowthStudy real = GrowthStudy.of(climate("central-european"), SHIPPED);
+    LocalDate date = LocalDate.of(2021, Month.JUNE, 15);
+    GrowthStudy made =
+        new GrowthStudy(
+            real.climate(),
+            real.season(),
+            List.of(
+                new GrowthStudy.MonthGrowth(date, 1, 0.020, 0.021, 0.021, 0.030),
+                new GrowthStudy.MonthGrowth(date, 1, 0.031, 0.031, 0.029, 0.040),
+                new GrowthStudy.MonthGrowth(date, 1, 0.011, 0.011, 0.012, 0.020)),
+            List.of());
+    assertEquals((0.021 / 2 + 0.031 + 0.011 / 2) / 2, made.meanByMatrix(), 1e-12);
+    assertEquals((0.030 / 2 + 0.040 + 0.020 / 2) / 2, made.meanByEquation(), 1e-12);
+    assertEquals(0.002, made.disagreement(), 1e-12);
+  }
+
+  @Test
   void theSouthIsSixMonthsLater() {
     GrowthStudy study = GrowthStudy.of(climate("southern-temperate"), SHIPPED);
     assertEquals(LocalDate.of(2021, Month.OCTOBER, 15), study.months().get(0).date());
