@@ -57,7 +57,7 @@ class PagesTest {
   void takeHomeSentencesTellAugustWarmthAndLateTreatment() {
     assertTrue(book.contains("One oxalic treatment in late summer disappoints"));
     assertTrue(book.contains("Thymol needs warmth and weeks"));
-    assertTrue(book.contains("Treating late ruins winter bees even when it kills more mites"));
+    assertTrue(book.contains("Treating late ruins winter bees, even when fewer mites are left"));
   }
 
   @Test
