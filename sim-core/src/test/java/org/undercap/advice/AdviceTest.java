@@ -18,6 +18,7 @@ import org.undercap.ensemble.Scenarios;
 import org.undercap.ensemble.SeasonDates;
 import org.undercap.ensemble.Series;
 import org.undercap.ensemble.StartMites;
+import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 
 class AdviceTest {
@@ -42,6 +43,12 @@ class AdviceTest {
   void onTheCoolCoastInAutumnTheGelIsTooCold() {
     Scenario coast = Scenarios.shipped("saltmere-garth");
     assertTrue(reasons(coast, "Gel twice").contains("too cold"), reasons(coast, "Gel twice"));
+    Plan gel = plan(coast, "Gel twice");
+    double warmer = WeatherTurn.degrees(coast, gel).orElseThrow();
+    assertTrue(warmer > 0 && warmer <= 3, "the gel needs " + warmer + " C more");
+    assertTrue(reasons(warmed(coast, warmer), "Gel twice").isEmpty(), "there it can be used");
+    assertTrue(reasons(warmed(coast, warmer - 0.5), "Gel twice").contains("too cold"));
+    assertTrue(WeatherTurn.degrees(coast, plan(coast, "Dribble in December")).isEmpty());
     Advice advice = advise(coast);
     assertEquals("Vapour now, dribble in December", advice.chosenPlan().name());
     assertTrue(advice.followup().isPresent());
@@ -69,17 +76,21 @@ class AdviceTest {
     assertTrue(
         warmer.change().contains("warmer") && warmer.instead().orElseThrow().startsWith("Gel"),
         warmer.toString());
-    Scenario warm =
-        noVapour.withClimate(
-            noVapour
-                .climate()
-                .withTemperature(
-                    new Spell(
-                        noVapour.climate().temperature(),
-                        noVapour.start(),
-                        noVapour.start().plusDays(55),
-                        5)));
-    assertTrue(advise(warm).chosenPlan().name().startsWith("Gel"), "in a warm autumn");
+    String chosen = advise(warmed(noVapour, 5)).chosenPlan().name();
+    assertTrue(chosen.startsWith("Gel"), "in a warm autumn");
+  }
+
+  private static Plan plan(Scenario scenario, String name) {
+    return scenario.plans().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** The first eight weeks warmer. */
+  private static Scenario warmed(Scenario scenario, double degrees) {
+    Climate climate = scenario.climate();
+    return scenario.withClimate(
+        climate.withTemperature(
+            new Spell(
+                climate.temperature(), scenario.start(), scenario.start().plusDays(55), degrees)));
   }
 
   /** Heat in the first days of formic acid rules it out though most of its days are cool enough. */

@@ -5,8 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.undercap.advice.FlipPoint;
 import org.undercap.advice.WashValue;
+import org.undercap.advice.WeatherTurn;
+import org.undercap.cli.output.Numbers;
 import org.undercap.cli.report.Report.Block;
 import org.undercap.cli.report.Report.Paragraph;
 import org.undercap.cli.report.Report.Term;
@@ -69,9 +72,44 @@ final class ChangeWords {
                   + " first? The figures are rough. A plan may also come first since the weather"
                   + " then rules the other out."));
       blocks.add(new Terms(terms(answer)));
+      turns(answer).forEach(words -> blocks.add(new Paragraph(words)));
     }
     blocks.add(new Paragraph(wash(answer.advice().anotherWash())));
     return blocks;
+  }
+
+  /** Plans that the weather alone rules out, those with the same turning point together. */
+  private static List<String> turns(Answer answer) {
+    Map<Double, List<String>> names = new TreeMap<>();
+    for (int place : answer.comparison().ranking()) {
+      WeatherTurn.degrees(answer.scenario(), answer.result(place).plan())
+          .ifPresent(
+              degrees ->
+                  names.computeIfAbsent(degrees, d -> new ArrayList<>()).add(answer.name(place)));
+    }
+    List<String> turns = new ArrayList<>();
+    names.forEach((degrees, plans) -> turns.add(turn(answer, degrees, plans)));
+    return turns;
+  }
+
+  private static String turn(Answer answer, double degrees, List<String> plans) {
+    String way = degrees > 0 ? "warmer" : "cooler";
+    boolean stays =
+        answer.advice().flips().stream()
+            .filter(flip -> flip.what().equals("temperature") && flip.change().contains(way))
+            .allMatch(flip -> flip.instead().isEmpty());
+    return DateWords.joined(plans)
+        + (plans.size() == 1 ? " is" : " are")
+        + " ruled out as it is now. The turning point lies at "
+        + Numbers.exact(Math.abs(degrees))
+        + " C "
+        + way
+        + " in the first 8 weeks: from there on "
+        + (plans.size() == 1 ? "it" : "they")
+        + " can be used"
+        + (stays
+            ? ", though " + answer.name(answer.advice().chosen()) + " still comes first."
+            : ".");
   }
 
   private static List<Term> terms(Answer answer) {
