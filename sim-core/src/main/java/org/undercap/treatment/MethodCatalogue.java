@@ -1,8 +1,13 @@
 package org.undercap.treatment;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.undercap.internal.Catalogue;
 import org.undercap.internal.CsvResource;
 import org.undercap.internal.CsvRow;
@@ -11,6 +16,17 @@ import org.undercap.parameter.ParameterSet;
 /** The methods that ship with the library, from {@code methods.csv}. */
 public final class MethodCatalogue {
   private static final MethodCatalogue SHIPPED = with(ParameterSet.shipped());
+  private static final Set<String> FILLERS = Set.of("", "acid", "and", "or");
+
+  /** What keepers also call a way of treating; common practice, no source. */
+  private static final Map<String, String> ALSO =
+      Map.of(
+          "vapor", "vapour",
+          "vaporisation", "vapour",
+          "vaporization", "vapour",
+          "trickle", "dribble",
+          "trickling", "dribble");
+
   private final Catalogue<Method> methods;
 
   private MethodCatalogue(Catalogue<Method> methods) {
@@ -101,6 +117,33 @@ public final class MethodCatalogue {
    */
   public Optional<Method> find(String id) {
     return methods.find(id);
+  }
+
+  /**
+   * The methods that a keeper may mean by words of the trade, as in {@code oxalic vapour} or {@code
+   * thymol}.
+   *
+   * @param said as typed; case, order, hyphens and the word acid do not matter
+   * @return the methods that have all these words in their id, name or substance, in the order of
+   *     the table; none if nothing was said
+   */
+  public List<Method> meant(String said) {
+    Set<String> words = words(said);
+    return all().stream()
+        .filter(method -> !words.isEmpty())
+        .filter(
+            method ->
+                words(method.id() + ' ' + method.name() + ' ' + method.substance())
+                    .containsAll(words))
+        .toList();
+  }
+
+  private static Set<String> words(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^a-z]+"))
+        .filter(word -> !FILLERS.contains(word))
+        .map(word -> ALSO.getOrDefault(word, word))
+        .map(word -> word.replaceFirst("s$", ""))
+        .collect(Collectors.toSet());
   }
 
   /**

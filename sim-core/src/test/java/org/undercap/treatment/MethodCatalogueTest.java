@@ -192,4 +192,28 @@ class MethodCatalogueTest {
         error.getMessage());
     assertTrue(MethodCatalogue.shipped().find("thymol-jel").isEmpty());
   }
+
+  @ParameterizedTest
+  @MethodSource("methods")
+  void methodIsMeantByItsIdAndItsName(Method method) {
+    assertEquals(List.of(method), MethodCatalogue.shipped().meant(method.id()));
+    assertEquals(List.of(method), MethodCatalogue.shipped().meant(method.name()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Oxalic  Vapor | oxalic-sublimation",
+        "trickling of oxalic acid |",
+        "oxalic trickling | oxalic-dribble",
+        "formic | formic-pads formic-dispenser",
+        "flumethrin | pyrethroid-strips",
+        "acid |",
+        "honey |"
+      })
+  void keepersMeanMethodsByWordsOfTheTrade(String said, String ids) {
+    List<String> meant = MethodCatalogue.shipped().meant(said).stream().map(Method::id).toList();
+    assertEquals(ids == null ? List.of() : List.of(ids.split(" ")), meant);
+  }
 }

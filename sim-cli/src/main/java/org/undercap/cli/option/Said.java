@@ -254,14 +254,16 @@ final class Said {
   }
 
   private static Method method(String text) throws BadValueException {
-    return Lookup.find(
-        "treatment",
-        hyphened(text),
-        id -> all().stream().filter(m -> m.id().equals(id)).findFirst(),
-        ids());
+    List<Method> meant = MethodCatalogue.shipped().meant(text);
+    if (meant.size() > 1) {
+      throw new BadValueException(
+          Quantities.quote(text) + " may be more than one treatment",
+          "write one of: " + meant.stream().map(Method::id).collect(Collectors.joining(", ")));
+    }
+    return Lookup.find("treatment", hyphened(text), id -> meant.stream().findFirst(), ids());
   }
 
-  /** {@code any}, {@code organic} or ids of treatments. */
+  /** {@code any}, {@code organic}, or treatments and substances in a keeper's words. */
   static String treatments(String text) throws BadValueException {
     String said = lower(text);
     if (Set.of("any", "all").contains(said)) {
@@ -271,12 +273,19 @@ final class Said {
       return said;
     }
     Set<String> found = new LinkedHashSet<>();
-    for (String part : said.split("\\s*(?:[,;&+]|\\band\\b|\\bor\\b)\\s*", -1)) {
-      List<String> bySubstance =
-          all().stream().filter(m -> isSubstance(m, part)).map(Method::id).toList();
-      found.addAll(bySubstance.isEmpty() ? List.of(method(part).id()) : bySubstance);
+    for (String part : said.split("\\s*(?:[,;&+]|\\bor\\b)\\s*", -1)) {
+      boolean one = MethodCatalogue.shipped().meant(part).size() == 1;
+      for (String treatment : one ? new String[] {part} : part.split("\\s*\\band\\b\\s*", -1)) {
+        found.addAll(ofSubstance(treatment));
+      }
     }
     return String.join(", ", found);
+  }
+
+  /** All treatments of a substance, or else the one that is meant. */
+  private static List<String> ofSubstance(String said) throws BadValueException {
+    List<String> ids = all().stream().filter(m -> isSubstance(m, said)).map(Method::id).toList();
+    return ids.isEmpty() ? List.of(method(said).id()) : ids;
   }
 
   /** Keepers say oxalic for oxalic acid. */

@@ -67,6 +67,10 @@ class QuestionTest {
         "TREATMENTS | thymol gel or formic | thymol-gel, formic-pads, formic-dispenser",
         "TREATMENTS | Organic | organic",
         "TREATMENTS | thymol gel and oxalic acid | thymol-gel, oxalic-dribble, oxalic-sublimation, oxalic-glycerine-strips",
+        "TREATMENTS | thymol gel, formic acid pads, oxalic acid vapour | thymol-gel, formic-pads, oxalic-sublimation",
+        "TREATMENTS | oxalic vapor and Oxalic Trickling | oxalic-sublimation, oxalic-dribble",
+        "TREATMENTS | oxalic acid and glycerine strips or flumethrin | oxalic-glycerine-strips, pyrethroid-strips",
+        "DONE | oxalic acid vapour on 1 July 2026 | oxalic-sublimation on 2026-07-01",
         "FLOOR | mesh | open",
         "ARRIVALS | Dense | dense"
       })
@@ -106,7 +110,11 @@ class QuestionTest {
         "FEEDING | from 20 Sep 2026 to 1 Sep 2026 | ends before it begins",
         "DONE | thymol | on which day",
         "DONE | thymol-jel on 1 March 2026 | did you mean \"thymol-gel\"",
+        "DONE | oxalic acid on 1 March 2026 | write one of: oxalic-dribble, oxalic-sublimation",
         "TREATMENTS | thymol gel, honey | unknown treatment",
+        "TREATMENTS | strips | may be more than one treatment",
+        "TREATMENTS | acid | unknown treatment",
+        "TREATMENTS | thymol gel, | unknown treatment",
         "FLOOR | wood | open, closed or unknown",
         "ARRIVALS | many | collapsing"
       })
