@@ -25,6 +25,8 @@ enum Change {
   ARRIVALS("arrivals", "as many mites arriving", 1, 10, true),
   /** A closed floor (1) or an open one (-1), which loses what evaporates. */
   FLOOR("floor", "floor", 0, 1, false),
+  /** A humid place (1) or one that is not (-1): some strips work less well where it is humid. */
+  HUMID("humid", "place", 0, 1, false),
   /** The chosen plan begins later than planned. */
   START("start", "days", 0, 42, false);
 
@@ -64,6 +66,11 @@ enum Change {
     return id;
   }
 
+  /** Whether it is so or not, with nothing between. */
+  boolean isWhole() {
+    return this == FLOOR || this == HUMID;
+  }
+
   /** A size of the change: 0 is none, 1 the most upwards, -1 the most downwards. */
   double amount(double size) {
     return factor ? StrictMath.pow(most, size) : none + size * most;
@@ -86,6 +93,7 @@ enum Change {
               Math.abs(amount),
               amount > 0 ? "warmer" : "cooler");
       case FLOOR -> amount > 0 ? "a closed floor" : "an open mesh floor";
+      case HUMID -> amount > 0 ? "a humid place" : "a place that is not humid";
       case START -> Math.round(Math.abs(amount)) + (amount > 0 ? " days later" : " days earlier");
     };
   }
@@ -106,6 +114,7 @@ enum Change {
       case MITES -> scenario;
       case BROOD -> scenario.withHive(hive(scenario.hive(), amount, scenario.hive().openFloor()));
       case FLOOR -> scenario.withHive(hive(scenario.hive(), 1, amount < 0));
+      case HUMID -> scenario.withHumid(amount > 0);
       case TEMPERATURE ->
           scenario.withClimate(scenario.climate().withTemperature(spell(scenario, amount)));
       case ARRIVALS -> scenario.withArrivals(arrivals(scenario.arrivals(), amount));

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.undercap.comparison.Comparison;
 import org.undercap.ensemble.EnsembleSettings;
 import org.undercap.ensemble.MiteBelief;
@@ -14,6 +15,7 @@ import org.undercap.ensemble.Trials;
 import org.undercap.internal.Parallel;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
+import org.undercap.treatment.Method;
 import org.undercap.treatment.PlanStep;
 
 /**
@@ -85,8 +87,13 @@ final class FlipSearch {
           }
         }
         case FLOOR -> {
-          if (scenario.plans().stream().anyMatch(FlipSearch::evaporates)) {
+          if (anyMethod(method -> method.profile().evaporates())) {
             directions.add(new Direction(change, scenario.hive().openFloor() ? 1 : -1));
+          }
+        }
+        case HUMID -> {
+          if (anyMethod(method -> method.humidFactor() != 1)) {
+            directions.add(new Direction(change, scenario.humid() ? -1 : 1));
           }
         }
         default -> {
@@ -98,12 +105,14 @@ final class FlipSearch {
     return directions;
   }
 
-  private static boolean evaporates(Plan plan) {
-    return plan.steps().stream()
+  /** Whether any plan uses such a method. */
+  private boolean anyMethod(Predicate<Method> such) {
+    return scenario.plans().stream()
+        .flatMap(plan -> plan.steps().stream())
         .anyMatch(
             step ->
                 step instanceof PlanStep.Application application
-                    && application.method().profile().evaporates());
+                    && such.test(application.method()));
   }
 
   /** Days by which the chosen plan can be late and still end within the run. */
@@ -119,7 +128,7 @@ final class FlipSearch {
   private Optional<FlipPoint> find(Direction direction) {
     Change change = direction.change;
     double leads = 0;
-    for (double part : change == Change.FLOOR ? WHOLE : SIZES) {
+    for (double part : change.isWhole() ? WHOLE : SIZES) {
       double size = part * direction.most;
       Optional<String> leader = size == 0 ? Optional.empty() : leader(change, size);
       if (leader.isEmpty()) {
@@ -139,7 +148,7 @@ final class FlipSearch {
     double leads = from;
     double reversed = to;
     String instead = plan;
-    for (int i = 0; i < HALVINGS && change != Change.FLOOR; i++) {
+    for (int i = 0; i < HALVINGS && !change.isWhole(); i++) {
       double middle = (leads + reversed) / 2;
       String leader = leader(change, middle).orElse(chosen.name());
       if (leader.equals(chosen.name())) {

@@ -81,7 +81,7 @@ public record SeasonDates(
    */
   public static SeasonDates of(
       Climate climate, LocalDate start, LocalDate end, ParameterSet parameters) {
-    Rearing rearing = rearing(climate, start, parameters);
+    Rearing rearing = winterBees(climate, start, parameters);
     int least = (int) parameters.value(ParameterId.WINTER_BEES_LEAST);
     JudgedBrood judged = JudgedBrood.WINTER_BEES;
     if (rearing.from.isAfter(end)) {
@@ -118,14 +118,25 @@ public record SeasonDates(
     };
   }
 
-  /** Days on which winter bees emerge. */
-  private record Rearing(LocalDate from, LocalDate until) {}
+  /**
+   * Days on which winter bees emerge.
+   *
+   * @param from first day
+   * @param until last day
+   */
+  public record Rearing(LocalDate from, LocalDate until) {}
 
   /**
-   * Ends on the first day from the start on, or up to one rearing before, on which potential laying
-   * falls below the share.
+   * The whole time in which winter bees emerge, also where a run has only its end: it ends on the
+   * first day from the start on, or up to one rearing before, on which potential laying falls below
+   * the share. That there is such a time of fixed length is an assumption.
+   *
+   * @param climate place, in its own months
+   * @param start first day of a run
+   * @param parameters the numbers named {@code winterBees...}
+   * @return the days
    */
-  private static Rearing rearing(Climate climate, LocalDate start, ParameterSet parameters) {
+  public static Rearing winterBees(Climate climate, LocalDate start, ParameterSet parameters) {
     double low = parameters.value(ParameterId.WINTER_BEES_LAYING_SHARE) * climate.eggs().max();
     int days = (int) parameters.value(ParameterId.WINTER_BEES_DAYS);
     for (int day = -days + 1; day <= SeasonDay.DAYS; day++) {

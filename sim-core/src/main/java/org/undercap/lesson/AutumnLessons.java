@@ -119,6 +119,13 @@ final class AutumnLessons {
     Panel panel =
         Panel.dates("times-the-first-day")
             .line(times("mites-per-100-bees", course, table::mitesPer100Bees, from, to))
+            .line(
+                times(
+                    "mites-on-bees",
+                    course,
+                    day -> table.mites(day) - table.mitesInCells(day),
+                    from,
+                    to))
             .line(times("all-mites", course, table::mites, from, to))
             .line(times("adult-bees", course, table::adults, from, to))
             .build();

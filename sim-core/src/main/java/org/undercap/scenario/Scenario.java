@@ -316,6 +316,16 @@ public record Scenario(
   }
 
   /**
+   * This scenario in a place that is humid or is not.
+   *
+   * @param other whether the place is humid, which weakens some strips
+   * @return the changed copy
+   */
+  public Scenario withHumid(boolean other) {
+    return changed(parts -> parts.humid = other);
+  }
+
+  /**
    * This scenario with other arrivals.
    *
    * @param other mites from other colonies
@@ -350,7 +360,7 @@ public record Scenario(
         parts.name,
         about,
         parts.climate,
-        humid,
+        parts.humid,
         start,
         parts.end,
         parts.hive,
@@ -375,6 +385,7 @@ public record Scenario(
   private final class Parts {
     private String name = Scenario.this.name;
     private Climate climate = Scenario.this.climate;
+    private boolean humid = Scenario.this.humid;
     private LocalDate end = Scenario.this.end;
     private HiveFacts hive = Scenario.this.hive;
     private OptionalDouble mitesInColony = Scenario.this.mitesInColony;

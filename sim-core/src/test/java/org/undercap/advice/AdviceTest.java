@@ -318,6 +318,22 @@ class AdviceTest {
         "nothing evaporates");
   }
 
+  @Test
+  void aHumidPlaceIsTriedForStripsThatItWeakensOnly() {
+    String mites = "mites: {in-colony: 1500}";
+    String weakened = Scenarios.plan("Strips", "2026-08-10", "oxalic-glycerine-strips");
+    FlipPoint humid =
+        advise(Scenarios.august(mites, weakened)).flips().stream()
+            .filter(flip -> flip.what().equals("humid"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("a humid place", humid.change());
+    String others = Scenarios.plan("Strips", "2026-08-10", "amitraz-strips");
+    assertTrue(
+        advise(Scenarios.august(mites, others)).flips().stream()
+            .noneMatch(flip -> flip.what().equals("humid")));
+  }
+
   private static FlipPoint floor(Advice advice) {
     return advice.flips().stream().filter(f -> f.what().equals("floor")).findFirst().orElseThrow();
   }

@@ -59,6 +59,21 @@ class SeasonDatesTest {
     assertEquals(LocalDate.of(2026, 9, 24), dates.winterBeesFrom());
   }
 
+  /** Sealed worker brood of 12 days cannot be protected any more, a week beyond it can. */
+  @Test
+  void winterBeesCountAsLongAsAWeekOfTheirBroodCanStillBeProtected() {
+    LocalDate last =
+        SeasonDates.winterBees(
+                ClimateCatalogue.shipped().get("cool-oceanic"),
+                LocalDate.of(2026, 8, 25),
+                ParameterSet.shipped())
+            .until();
+    String end = "2027-04-01";
+    assertFalse(of("cool-oceanic", last.minusDays(19).toString(), end).lateBrood());
+    assertTrue(of("cool-oceanic", last.minusDays(18).toString(), end).lateBrood());
+    assertFalse(of("cool-oceanic", "2026-08-25", end).lateBrood());
+  }
+
   @Test
   void aShortRunHasNoWinter() {
     SeasonDates dates = of("central-european", "2026-05-01", "2026-06-01");

@@ -93,7 +93,7 @@ public enum Question {
   /** Late feeding. */
   FEEDING(
       "Do or did you feed thin syrup, and until when?",
-      "It keeps the queen laying. no, or its last day, as in 20 September 2026.",
+      "It keeps the queen laying. no, 20 September 2026, or from DATE to DATE.",
       "no",
       "no",
       "feeding",
@@ -238,6 +238,7 @@ public enum Question {
     return switch (this) {
       case BEES -> "estimate it: a frame counts if bees cover both sides, as in 9 frames";
       case BROOD -> "look once more; a guess will do, as in 3 frames";
+      case FRAME -> "take the one nearest in size: " + Said.frames();
       case COUNT -> "wash half a cup of bees, or lay a board under the colony for three days first";
       default -> why;
     };

@@ -206,6 +206,12 @@ final class Said {
       throw new BadValueException(
           "until when?", "write the last day of feeding, as in 20 September 2026");
     }
+    if (said.matches("(?:still|since|from)\\b.*") && !SPAN.matcher(said).matches()) {
+      throw new BadValueException(
+          "until when?",
+          "write the day on which feeding ends or is planned to, as in from 20 August 2026 to 5"
+              + " September 2026");
+    }
     if (!said.matches(".*\\d.*|.*today.*|.*yesterday.*")) {
       throw new BadValueException(Quantities.quote(text) + " is neither no nor a date", "");
     }

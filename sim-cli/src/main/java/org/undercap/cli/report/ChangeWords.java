@@ -37,6 +37,7 @@ final class ChangeWords {
           "temperature", "Weather",
           "arrivals", "Mites arriving",
           "floor", "Floor",
+          "humid", "Humidity",
           "start", "Dates");
 
   private ChangeWords() {}
@@ -74,7 +75,7 @@ final class ChangeWords {
       blocks.add(new Terms(terms(answer)));
       turns(answer).forEach(words -> blocks.add(new Paragraph(words)));
     }
-    blocks.add(new Paragraph(wash(answer.advice().anotherWash())));
+    blocks.add(new Paragraph(wash(answer)));
     return blocks;
   }
 
@@ -138,7 +139,12 @@ final class ChangeWords {
   }
 
   private static String first(String plan) {
-    return (plan.equals(Plan.DO_NOTHING) ? "doing nothing" : "\"" + plan + "\"") + " comes first ";
+    return plan(plan) + " comes first ";
+  }
+
+  /** A plan by its name, within a sentence. */
+  static String plan(String name) {
+    return name.equals(Plan.DO_NOTHING) ? "doing nothing" : "\"" + name + "\"";
   }
 
   private static String when(Answer answer, FlipPoint point) {
@@ -192,8 +198,14 @@ final class ChangeWords {
         + String.join(" ", other.subList(begin, other.size()));
   }
 
-  private static String wash(WashValue wash) {
-    String another = "Another wash of " + wash.bees() + " bees today would ";
+  private static String wash(Answer answer) {
+    WashValue wash = answer.advice().anotherWash();
+    String another =
+        "Another wash of "
+            + wash.bees()
+            + " bees on "
+            + DateWords.day(answer.scenario().start())
+            + " would ";
     if (wash.changes() < HARDLY) {
       return another + "hardly ever change this choice, so it is not worth the bees.";
     }

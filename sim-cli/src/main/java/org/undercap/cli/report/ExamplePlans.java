@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.undercap.advice.RuledOut;
+import org.undercap.climate.SeasonDay;
 import org.undercap.ensemble.SeasonDates;
 import org.undercap.parameter.ParameterId;
 import org.undercap.scenario.Plan;
@@ -34,6 +35,9 @@ final class ExamplePlans {
 
   /** The same where the user named what can be got. */
   private static final int MOST_NAMED = 5;
+
+  /** Days from the egg to the worker bee (days). */
+  private static final int WORKER_GROWS = 21;
 
   /** Days after the honey is off on which treatment begins (days). */
   private static final int DAYS_AFTER_HONEY = 2;
@@ -68,7 +72,7 @@ final class ExamplePlans {
     Optional<Treatment> winter = winter(start);
     Set<Example> examples = new LinkedHashSet<>();
     methods().stream()
-        .map(id -> new Treatment(MethodCatalogue.shipped().get(id), brood(id), start))
+        .map(id -> new Treatment(MethodCatalogue.shipped().get(id), course(id, start), start))
         .flatMap(treatment -> example(treatment, winter).stream())
         .limit(scenario.allowed().isEmpty() ? MOST : MOST_NAMED)
         .forEach(examples::add);
@@ -107,9 +111,23 @@ final class ExamplePlans {
         .toList();
   }
 
-  private Course brood(String id) {
+  /**
+   * Whether there is brood on a day: some is seen now, and later if eggs were laid within the three
+   * weeks in which a worker grows up.
+   */
+  private boolean hasBrood(LocalDate day) {
+    double few =
+        scenario.parameters().value(ParameterId.WINTER_BEES_LAYING_SHARE)
+            * scenario.climate().eggs().max();
+    boolean soon = day.isBefore(scenario.start().plusDays(WORKER_GROWS));
+    return soon
+        ? scenario.hive().broodCells() > 0
+        : scenario.climate().potentialEggs(SeasonDay.of(day.minusDays(WORKER_GROWS))) >= few;
+  }
+
+  private Course course(String id, LocalDate start) {
     Method method = MethodCatalogue.shipped().get(id);
-    return scenario.hive().broodCells() > 0 ? method.usual().withBrood() : method.usual().course();
+    return hasBrood(start) ? method.usual().withBrood() : method.usual().course();
   }
 
   private Optional<Treatment> winter(LocalDate start) {

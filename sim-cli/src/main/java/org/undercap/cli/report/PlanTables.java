@@ -58,6 +58,7 @@ final class PlanTables {
     blocks.add(new Subheading("Winter bees"));
     blocks.add(harm());
     blocks.add(new Paragraph(harmNote()));
+    blocks.add(new Paragraph(HarmWords.order(comparison.dates().judged())));
     blocks.add(new Subheading("Mites"));
     blocks.add(mites());
     blocks.add(

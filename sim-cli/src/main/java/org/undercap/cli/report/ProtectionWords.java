@@ -3,6 +3,7 @@ package org.undercap.cli.report;
 import java.util.Optional;
 import org.undercap.comparison.Ranking;
 import org.undercap.ensemble.Outcome;
+import org.undercap.ensemble.SeasonDates;
 import org.undercap.ensemble.SeasonDates.JudgedBrood;
 
 /**
@@ -30,7 +31,15 @@ final class ProtectionWords {
     }
     if (judged == JudgedBrood.LATE) {
       return Optional.of(
-          "For most of the winter bees any plan comes too late: they are out already.");
+          "For most of the winter bees any plan comes too late: they are out already (the model takes"
+              + " the last to emerge on "
+              + DateWords.day(
+                  SeasonDates.winterBees(
+                          answer.scenario().climate(),
+                          answer.scenario().start(),
+                          answer.scenario().parameters())
+                      .until())
+              + ").");
     }
     if (chosen == nothing) {
       return Optional.of(

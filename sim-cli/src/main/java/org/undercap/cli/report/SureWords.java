@@ -1,6 +1,9 @@
 package org.undercap.cli.report;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +12,15 @@ import org.undercap.comparison.Comparison;
 import org.undercap.comparison.Ranking;
 import org.undercap.comparison.Ranking.By;
 import org.undercap.ensemble.Outcome;
+import org.undercap.scenario.Assumption.Basis;
+import org.undercap.treatment.PlanStep;
 
 /** How sure an answer is. */
 final class SureWords {
   private static final int PERCENT = 100;
+
+  /** Facts older than this are worth a new look (days); common practice, no source. */
+  private static final int OLD = 30;
 
   private final Answer answer;
   private final Comparison comparison;
@@ -40,6 +48,9 @@ final class SureWords {
     }
     against.forEach((said, names) -> items.add(said.sentence(names)));
     fewerWeakened().ifPresent(items::add);
+    fewerHarmed().ifPresent(items::add);
+    notSaid().ifPresent(items::add);
+    oldFacts().ifPresent(items::add);
     below().ifPresent(items::add);
     items.addAll(new RuledOutWords(answer).others());
     items.addAll(new OutlookWords(answer).items());
@@ -66,6 +77,70 @@ final class SureWords {
                     + " %), but harms more "
                     + HarmWords.bees(comparison.dates().judged())
                     + ", which counts first.");
+  }
+
+  /** The table shows it, so it is said: another plan harms less brood, but falls behind before. */
+  private Optional<String> fewerHarmed() {
+    return answer.advice().order().stream()
+        .filter(plan -> harm(chosen) - harm(plan) > Ranking.STEP)
+        .filter(plan -> answer.behind(plan).filter(by -> by != By.HARM_TO_BROOD).isPresent())
+        .min(Comparator.comparingDouble(this::harm))
+        .map(
+            plan ->
+                answer.name(plan)
+                    + " would harm fewer "
+                    + HarmWords.bees(comparison.dates().judged())
+                    + " ("
+                    + Figures.plain(PERCENT * harm(plan))
+                    + " of 100, not "
+                    + Figures.plain(PERCENT * harm(chosen))
+                    + "), but "
+                    + HarmWords.behind(answer.behind(plan).orElseThrow())
+                    + ", which counts first.");
+  }
+
+  private double harm(int plan) {
+    return answer.median(plan, Ranking.HARM);
+  }
+
+  /** A fact that nobody gave and that would turn the advice round. */
+  private Optional<String> notSaid() {
+    List<String> turns =
+        answer.advice().flips().stream()
+            .filter(flip -> flip.instead().isPresent() && isAssumed(flip.what()))
+            .map(
+                flip ->
+                    "with "
+                        + flip.change()
+                        + " "
+                        + ChangeWords.plan(flip.instead().orElseThrow())
+                        + " comes first")
+            .toList();
+    return turns.isEmpty()
+        ? Optional.empty()
+        : Optional.of("It hangs on what you did not say: " + String.join("; ", turns) + ".");
+  }
+
+  private boolean isAssumed(String what) {
+    String field = what.equals("humid") ? "site.humid" : "colony." + what;
+    return answer.scenario().assumptions().stream()
+        .anyMatch(a -> a.basis() == Basis.DEFAULT && a.field().equals(field));
+  }
+
+  private Optional<String> oldFacts() {
+    LocalDate facts = answer.scenario().start();
+    return answer.chosen().plan().steps().stream()
+        .map(PlanStep::date)
+        .min(Comparator.naturalOrder())
+        .map(first -> ChronoUnit.DAYS.between(facts, first))
+        .filter(days -> days > OLD)
+        .map(
+            days ->
+                "Its treatment begins "
+                    + days
+                    + " days after the facts of "
+                    + DateWords.day(facts)
+                    + ": count and look at the brood again before it.");
   }
 
   private Optional<String> below() {

@@ -115,6 +115,9 @@ class QuestionTest {
         "TREATMENTS | strips | may be more than one treatment",
         "TREATMENTS | acid | unknown treatment",
         "TREATMENTS | thymol gel, | unknown treatment",
+        "FEEDING | still feeding | until when",
+        "FEEDING | since 20 August 2026 | until when",
+        "FRAME | don't know | take the one nearest in size: langstroth-deep",
         "FLOOR | wood | open, closed or unknown",
         "ARRIVALS | many | collapsing"
       })

@@ -182,6 +182,56 @@ class AnswerWordsTest {
     assertTrue(curves.contains("in a typical season: "), curves);
   }
 
+  private static final String COAST =
+      """
+      undercap: 1
+      name: Coast
+      site: {latitude: 56}
+      colony: {date: DAY, bees: 9 frames, brood: 5 frames two thirds full, frame: national-deep, supers: off}
+      mites: {counts: [wash: {date: DAY, bees: 300, mites: 9, method: alcohol}]}
+      plans:
+        - name: Pads
+          steps: [{date: START, treatment: formic-pads}, {date: 2026-12-22, treatment: oxalic-dribble}]
+        - name: Vapours
+          steps: [{date: START, treatment: oxalic-sublimation, times: 4, every: 5 days}, {date: 2026-12-22, treatment: oxalic-dribble}]
+        - name: Oxalic strips
+          steps: [{date: START, treatment: oxalic-glycerine-strips}, {date: 2026-12-22, treatment: oxalic-dribble}]
+      """;
+
+  private static String coast(String day, String start) {
+    return COAST.replace("DAY", day).replace("START", start);
+  }
+
+  /** Design: rank by harm to winter bees, never by the mites left alone. */
+  @Test
+  void whileWinterBeesAreRearedThePlanThatHarmsFewerOfThemComesBeforeTheOneThatLeavesFewerMites() {
+    String page = coast("2026-08-25", "2026-08-27");
+    String front = section("THE ANSWER", page);
+    assertTrue(front.startsWith("Formic acid pads once, on 27 August 2026"), front);
+    assertFalse(front.contains("too late"), front);
+    assertTrue(section("THE PLANS", page).contains("The order: first come plans that lose fewer"));
+  }
+
+  @Test
+  void lateItIsSaidWhatTheAnswerHangsOnAndWhichPlanHarmsFewerBees() {
+    String page = coast("2026-09-10", "2026-09-12");
+    String front = section("THE ANSWER", page);
+    assertTrue(front.contains("the model takes the last to emerge on 15 September 2026"), front);
+    String sure = section("HOW SURE", page);
+    assertTrue(sure.contains("\"Pads\" would harm fewer late bees"), sure);
+    assertTrue(sure.contains("did not say: with a humid place \"Vapours\" comes first."), sure);
+    String said = section("HOW SURE", page.replace("latitude: 56", "latitude: 56, humid: no"));
+    assertFalse(said.contains("did not say"), said);
+  }
+
+  @Test
+  void factsThatAreOldWhenTreatmentBeginsAreToBeLookedAtAgain() {
+    String old = section("HOW SURE", coast("2026-08-25", "2026-11-30"));
+    assertTrue(old.contains("begins 97 days after the facts of 25 August 2026: count"), old);
+    String fresh = section("HOW SURE", coast("2026-08-25", "2026-08-27"));
+    assertFalse(fresh.contains("after the facts"), fresh);
+  }
+
   @Test
   void saysWhichLimitIsUsed() {
     String none = run(AUGUST + MANY_MITES + VAPOURS).out().replaceAll("\\s+", " ");
