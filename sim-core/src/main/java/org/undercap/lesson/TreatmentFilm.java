@@ -71,7 +71,10 @@ public record TreatmentFilm(LocalDate treated, List<Day> days) {
             days.add(frame(day));
           }
         };
-    LessonRun.of(place, from, SetUps.number("trial.mites"))
+    double mites = SetUps.number("trial.mites");
+    double grown = LessonRun.of(place, from, mites).until(treated).mites(treated);
+    // So that the day of the treatment begins with as many as in the other lessons.
+    LessonRun.of(place, from, mites * mites / grown)
         .treat(TreatmentLessons.VAPOUR, treated)
         .until(treated.plusDays(AFTER), camera);
     return new TreatmentFilm(treated, days);
