@@ -25,8 +25,11 @@ import org.undercap.treatment.PlanStep;
  * from small to large, then the border is halved.
  */
 final class FlipSearch {
-  /** Enough to order plans, and fast. */
+  /** Enough to find where the order may turn, and fast. */
   private static final int MEMBERS = 32;
+
+  /** What the few members find must hold among so many: their draws may be unlike the rest. */
+  private static final int MEMBERS_THAT_CONFIRM = 256;
 
   /** Sizes that are tried, as parts of the most. */
   private static final double[] SIZES = {0.5, 1};
@@ -37,17 +40,23 @@ final class FlipSearch {
   private static final int HALVINGS = 3;
   private final Scenario scenario;
   private final MiteBelief belief;
-  private final Trials today;
+  private final Trials few;
+  private final Trials many;
   private final Plan chosen;
 
   private FlipSearch(Comparison comparison, MiteBelief belief, Plan chosen) {
     scenario = comparison.scenario();
     this.belief = belief.remembered();
-    EnsembleSettings few =
-        new EnsembleSettings(
-            Math.min(MEMBERS, comparison.settings().members()), comparison.settings().seed(), 1);
-    today = new Trials(scenario, this.belief, few);
+    few = trials(comparison.settings(), MEMBERS);
+    many = trials(comparison.settings(), MEMBERS_THAT_CONFIRM);
     this.chosen = chosen;
+  }
+
+  private Trials trials(EnsembleSettings settings, int members) {
+    return new Trials(
+        scenario,
+        belief,
+        new EnsembleSettings(Math.min(members, settings.members()), settings.seed(), 1));
   }
 
   /**
@@ -173,6 +182,13 @@ final class FlipSearch {
 
   /** The plan that comes first; empty if no colony could be changed so. */
   private Optional<String> leader(Change change, double size) {
+    Optional<String> found = leader(few, change, size);
+    return found.isEmpty() || found.get().equals(chosen.name())
+        ? found
+        : leader(many, change, size);
+  }
+
+  private Optional<String> leader(Trials today, Change change, double size) {
     Scenario changed;
     Trials trials;
     try {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.undercap.cli.option.Question;
+import org.undercap.cli.option.SaidDate;
 import org.undercap.cli.output.InvalidFileException;
 import org.undercap.cli.output.Terminal;
 import org.undercap.cli.output.TextPage;
@@ -79,6 +80,34 @@ final class FactQuestions {
       reading = reader.apply(answers);
     }
     return reading.orThrow();
+  }
+
+  /**
+   * Asks a person from which day on plans may treat, where the facts are old.
+   *
+   * @param usual the answer if none is given
+   * @return the day; empty where nobody can be asked
+   */
+  Optional<LocalDate> firstDay(LocalDate usual) throws IOException {
+    if (!Terminal.onStandardInput()) {
+      return Optional.empty();
+    }
+    err.println();
+    err.println(++number + ". From which day on can you treat?");
+    err.println("   The facts are old. To study what could have been done, a day soon after them.");
+    while (true) {
+      err.print("   [" + usual + "] ");
+      err.flush();
+      String line = lines.readLine();
+      if (line == null || line.isBlank()) {
+        return Optional.of(usual);
+      }
+      try {
+        return Optional.of(SaidDate.parse(line.strip(), today));
+      } catch (BadValueException e) {
+        err.print(TextPage.indented(said(e.getMessage(), e.hint()), INDENT));
+      }
+    }
   }
 
   private void askAll() throws IOException {

@@ -168,7 +168,11 @@ final class NewCommand implements Callable<Integer> {
     FactQuestions questions =
         new FactQuestions(spec.commandLine().getErr(), today, options(), defaults);
     Scenario facts = questions.ask(answers -> read(facts(colony, answers, List.of())));
-    LocalDate first = NewPlans.first(facts, today, treatFrom(today));
+    Optional<LocalDate> treatFrom = treatFrom(today);
+    if (treatFrom.isEmpty() && NewPlans.mayTreatThenOrNow(facts, today) && !defaults) {
+      treatFrom = questions.firstDay(NewPlans.first(facts, today, treatFrom));
+    }
+    LocalDate first = NewPlans.first(facts, today, treatFrom);
     String text =
         facts(colony, questions.answers(), questions.invented()) + NewScenario.plans(facts, first);
     Scenario scenario = read(text).orThrow();

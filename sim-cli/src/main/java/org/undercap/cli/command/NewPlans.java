@@ -48,6 +48,11 @@ final class NewPlans {
     return now.plusDays(DAYS_TO_FETCH_IT);
   }
 
+  /** Whether the facts are old and the season goes on, so that either day may be meant. */
+  static boolean mayTreatThenOrNow(Scenario facts, LocalDate today) {
+    return ChronoUnit.DAYS.between(facts.start(), today) > OLD && facts.end().isAfter(today);
+  }
+
   /** What a new file holds and what to do with it. */
   static String summary(
       Scenario scenario, Path file, LocalDate today, LocalDate first, List<Question> invented) {

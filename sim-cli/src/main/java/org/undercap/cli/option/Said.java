@@ -38,6 +38,7 @@ final class Said {
           "(?:latitude:? *)?(-?[0-9]{1,2}(?:\\.[0-9]{1,4})?) *\u00b0? *(n|s|north|south)?");
   private static final Pattern SPAN =
       Pattern.compile("(?:from )?(.*?\\d.*?)\\s+(?:until|till|to)\\s+(.*)");
+  private static final Pattern YEAR = Pattern.compile("\\b[0-9]{4}\\b");
   private static final Pattern COURSE =
       Pattern.compile("(.*?)(?:,? *([0-9]{1,2}) times(?:,? every ([0-9]{1,3}) days?)?)?");
   private static final Pattern TREATED =
@@ -103,8 +104,14 @@ final class Said {
   }
 
   static String brood(String text) throws BadValueException {
-    BroodUnit.parse(text);
-    return text;
+    String said = text.replaceFirst("(?i) of brood\\b", "");
+    try {
+      BroodUnit.parse(said);
+    } catch (BadValueException e) {
+      throw new BadValueException(
+          e.getMessage(), e.hint() + ", as in 5 frames two thirds full, 12 hands or 140 sq in");
+    }
+    return said;
   }
 
   static String fullness(String text) throws BadValueException {
@@ -217,7 +224,7 @@ final class Said {
     }
     Matcher span = SPAN.matcher(said);
     if (span.matches()) {
-      LocalDate from = SaidDate.parse(span.group(1), today);
+      LocalDate from = SaidDate.parse(withYear(span.group(1), span.group(2)), today);
       LocalDate until = SaidDate.parse(span.group(2), today);
       if (until.isBefore(from)) {
         throw new BadValueException(
@@ -226,6 +233,14 @@ final class Said {
       return from + " to " + until;
     }
     return SaidDate.parse(said.replaceFirst("^(?:until|till|to) ", ""), today).toString();
+  }
+
+  /** A first day without a year lies in that of the last. */
+  private static String withYear(String first, String last) {
+    Matcher year = YEAR.matcher(last);
+    return first.matches("[0-9]{1,2} [a-z]+|[a-z]+ [0-9]{1,2}") && year.find()
+        ? first + " " + year.group()
+        : first;
   }
 
   /** {@code none}, or {@code method on date, n times every m days} with {@code ;} between. */

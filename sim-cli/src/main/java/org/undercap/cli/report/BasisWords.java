@@ -35,7 +35,7 @@ final class BasisWords {
 
   static List<Block> blocks(Answer answer) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Subheading("What was written down"));
+    blocks.add(new Subheading("The facts used"));
     blocks.add(new Items(FactWords.items(answer.scenario())));
     blocks.add(new Subheading("Mites at the start"));
     blocks.add(new Paragraph(mites(answer)));

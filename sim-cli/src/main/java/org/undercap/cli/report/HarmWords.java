@@ -6,7 +6,7 @@ import org.undercap.ensemble.SeasonDates.JudgedBrood;
 /** What plans are judged by, in the words of the trade: one place for all pages. */
 final class HarmWords {
   /** What harm is, a sentence. */
-  static final String MEANING = "Harmed: a mite shared the cell in which the bee grew up.";
+  static final String MEANING = "Harmed: a living mite was in the cell when the bee came out.";
 
   private HarmWords() {}
 

@@ -49,6 +49,7 @@ final class SureWords {
     against.forEach((said, names) -> items.add(said.sentence(names)));
     fewerWeakened().ifPresent(items::add);
     fewerHarmed().ifPresent(items::add);
+    killedInCells().ifPresent(items::add);
     notSaid().ifPresent(items::add);
     oldFacts().ifPresent(items::add);
     below().ifPresent(items::add);
@@ -97,6 +98,28 @@ final class SureWords {
                     + "), but "
                     + HarmWords.behind(answer.behind(plan).orElseThrow())
                     + ", which counts first.");
+  }
+
+  /** A plan that comes first by brood whose mites it kills too late to spare it all harm. */
+  private Optional<String> killedInCells() {
+    boolean first =
+        answer
+            .advice()
+            .second()
+            .flatMap(answer::behind)
+            .filter(by -> by == By.HARM_TO_BROOD)
+            .isPresent();
+    boolean reaches =
+        answer.chosen().plan().steps().stream()
+            .anyMatch(
+                step ->
+                    step instanceof PlanStep.Application application
+                        && application.method().profile().inCellRatio() > 0);
+    return first && reaches
+        ? Optional.of(
+            "Its lead is partly a way of counting: where it kills a mite under the cappings the bee"
+                + " counts as unharmed, though the mite had fed on it.")
+        : Optional.empty();
   }
 
   private double harm(int plan) {

@@ -71,6 +71,8 @@ class QuestionTest {
         "TREATMENTS | oxalic vapor and Oxalic Trickling | oxalic-sublimation, oxalic-dribble",
         "TREATMENTS | oxalic acid and glycerine strips or flumethrin | oxalic-glycerine-strips, pyrethroid-strips",
         "DONE | oxalic acid vapour on 1 July 2026 | oxalic-sublimation on 2026-07-01",
+        "BROOD | 5 frames of brood two thirds full | 5 frames two thirds full",
+        "FEEDING | 20 August to 5 September 2026 | 2026-08-20 to 2026-09-05",
         "FLOOR | mesh | open",
         "ARRIVALS | Dense | dense"
       })
@@ -118,6 +120,7 @@ class QuestionTest {
         "FEEDING | still feeding | until when",
         "FEEDING | since 20 August 2026 | until when",
         "FRAME | don't know | take the one nearest in size: langstroth-deep",
+        "BROOD | 5 of brood two thirds full | as in 5 frames two thirds full",
         "FLOOR | wood | open, closed or unknown",
         "ARRIVALS | many | collapsing"
       })

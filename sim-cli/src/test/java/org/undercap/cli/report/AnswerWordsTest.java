@@ -323,7 +323,7 @@ class AnswerWordsTest {
   void everyWordOfTheFirstPageIsExplainedThere() {
     String sure = section("HOW SURE", AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE);
     assertTrue(sure.contains("of 100 winter bees are harmed, not "), sure);
-    assertTrue(sure.contains("Harmed: a mite shared the cell in which the bee grew up."), sure);
+    assertTrue(sure.contains("Harmed: a living mite was in the cell when the bee came out."), sure);
     assertTrue(sure.contains("Simulated season: one imagined course of this colony"), sure);
     String all = run(AUGUST + MANY_MITES + STRIPS_AND_DRIBBLE).out();
     assertFalse(
