@@ -85,10 +85,11 @@ final class FactQuestions {
   /**
    * Asks a person from which day on plans may treat, where the facts are old.
    *
+   * @param facts the scenario; the day must lie in its run
    * @param usual the answer if none is given
    * @return the day; empty where nobody can be asked
    */
-  Optional<LocalDate> firstDay(LocalDate usual) throws IOException {
+  Optional<LocalDate> firstDay(Scenario facts, LocalDate usual) throws IOException {
     if (!Terminal.onStandardInput()) {
       return Optional.empty();
     }
@@ -103,7 +104,9 @@ final class FactQuestions {
         return Optional.of(usual);
       }
       try {
-        return Optional.of(SaidDate.parse(line.strip(), today));
+        LocalDate day = SaidDate.parse(line.strip(), today);
+        NewPlans.checkFirst(facts, day);
+        return Optional.of(day);
       } catch (BadValueException e) {
         err.print(TextPage.indented(said(e.getMessage(), e.hint()), INDENT));
       }

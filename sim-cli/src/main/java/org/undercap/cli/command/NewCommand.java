@@ -170,7 +170,7 @@ final class NewCommand implements Callable<Integer> {
     Scenario facts = questions.ask(answers -> read(facts(colony, answers, List.of())));
     Optional<LocalDate> treatFrom = treatFrom(today);
     if (treatFrom.isEmpty() && NewPlans.mayTreatThenOrNow(facts, today) && !defaults) {
-      treatFrom = questions.firstDay(NewPlans.first(facts, today, treatFrom));
+      treatFrom = questions.firstDay(facts, NewPlans.first(facts, today, treatFrom));
     }
     LocalDate first = NewPlans.first(facts, today, treatFrom);
     String text =

@@ -13,6 +13,7 @@ import org.undercap.cli.output.TextPage;
 import org.undercap.cli.output.UsageException;
 import org.undercap.cli.report.NewScenario;
 import org.undercap.scenario.Assumption;
+import org.undercap.scenario.BadValueException;
 import org.undercap.scenario.Plan;
 import org.undercap.scenario.Scenario;
 import org.undercap.treatment.Method;
@@ -23,23 +24,16 @@ final class NewPlans {
   /** Days until a treatment is at hand (days; common practice). */
   private static final int DAYS_TO_FETCH_IT = 2;
 
-  /** Facts older than this are worth a new look (days; common practice). */
-  private static final int OLD = 30;
-
   private NewPlans() {}
 
   /** The first day on which a plan may treat: after the facts and, unless all is past, from now. */
   static LocalDate first(Scenario facts, LocalDate today, Optional<LocalDate> treatFrom) {
     if (treatFrom.isPresent()) {
       LocalDate day = treatFrom.get();
-      if (day.isBefore(facts.start()) || day.isAfter(facts.end())) {
-        throw new UsageException(
-            "--treat-from: "
-                + day
-                + " must lie in the run, "
-                + facts.start()
-                + " to "
-                + facts.end());
+      try {
+        checkFirst(facts, day);
+      } catch (BadValueException e) {
+        throw new UsageException("--treat-from: " + e.getMessage());
       }
       return day;
     }
@@ -48,9 +42,18 @@ final class NewPlans {
     return now.plusDays(DAYS_TO_FETCH_IT);
   }
 
+  /** A treatment must begin in the run. */
+  static void checkFirst(Scenario facts, LocalDate day) throws BadValueException {
+    if (day.isBefore(facts.start()) || day.isAfter(facts.end())) {
+      throw new BadValueException(
+          day + " must lie in the run, " + facts.start() + " to " + facts.end(), "");
+    }
+  }
+
   /** Whether the facts are old and the season goes on, so that either day may be meant. */
   static boolean mayTreatThenOrNow(Scenario facts, LocalDate today) {
-    return ChronoUnit.DAYS.between(facts.start(), today) > OLD && facts.end().isAfter(today);
+    return ChronoUnit.DAYS.between(facts.start(), today) > NewScenario.OLD_FACTS
+        && facts.end().isAfter(today);
   }
 
   /** What a new file holds and what to do with it. */
@@ -86,7 +89,7 @@ final class NewPlans {
       return Optional.of("note: " + scenario.start() + " lies in the future");
     }
     long old = ChronoUnit.DAYS.between(scenario.start(), today);
-    return old <= OLD
+    return old <= NewScenario.OLD_FACTS
         ? Optional.empty()
         : Optional.of(
             "note: the facts are "

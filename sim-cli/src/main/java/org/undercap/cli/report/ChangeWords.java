@@ -157,7 +157,7 @@ final class ChangeWords {
   }
 
   /** Nobody knows the border to a tenth. */
-  private static String whole(String change) {
+  static String whole(String change) {
     return change.replaceAll("\\b(\\d+)\\.0\\b", "$1");
   }
 

@@ -36,7 +36,7 @@ final class ExamplePlans {
   /** The same where the user named what can be got. */
   private static final int MOST_NAMED = 5;
 
-  /** Days from the egg to the worker bee (days). */
+  /** Days from the egg to the worker bee, 3 as egg, 6 as larva and 12 sealed (days). */
   private static final int WORKER_GROWS = 21;
 
   /** Days after the honey is off on which treatment begins (days). */

@@ -19,7 +19,7 @@ final class Glossary {
       List.of(
           new Term(
               "harmed (winter bees, late bees, young bees)",
-              "with at least one mite in the cell while the bee grew up."),
+              "with at least one living mite in the cell when the bee came out."),
           new Term(
               "weakened bee",
               "a worker that was harmed so: it lives shorter and does not become a good winter bee."),

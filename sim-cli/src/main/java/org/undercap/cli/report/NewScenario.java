@@ -13,6 +13,9 @@ import org.undercap.scenario.Scenario;
 
 /** Writes a commented scenario file from the answers to the questions of {@code undercap new}. */
 public final class NewScenario {
+  /** Facts older than this are worth a new look (days); common practice, no source. */
+  public static final int OLD_FACTS = 30;
+
   private static final String UNKNOWN = "unknown";
   private static final String NO = "no";
 

@@ -113,7 +113,7 @@ final class ReasonWords {
               + DateWords.day(dates.winterBeesFrom())
               + " to "
               + until
-              + ". Those that shared their cell with a mite stay weak, however few mites are left"
+              + ". Those that come out of a cell with a mite stay weak, however few mites are left"
               + " later.";
     };
   }

@@ -19,9 +19,6 @@ import org.undercap.treatment.PlanStep;
 final class SureWords {
   private static final int PERCENT = 100;
 
-  /** Facts older than this are worth a new look (days); common practice, no source. */
-  private static final int OLD = 30;
-
   private final Answer answer;
   private final Comparison comparison;
   private final int chosen;
@@ -134,7 +131,7 @@ final class SureWords {
             .map(
                 flip ->
                     "with "
-                        + flip.change()
+                        + ChangeWords.whole(flip.change())
                         + " "
                         + ChangeWords.plan(flip.instead().orElseThrow())
                         + " comes first")
@@ -145,9 +142,9 @@ final class SureWords {
   }
 
   private boolean isAssumed(String what) {
-    String field = what.equals("humid") ? "site.humid" : "colony." + what;
     return answer.scenario().assumptions().stream()
-        .anyMatch(a -> a.basis() == Basis.DEFAULT && a.field().equals(field));
+        .filter(assumption -> assumption.basis() == Basis.DEFAULT)
+        .anyMatch(assumption -> ("." + assumption.field()).endsWith("." + what));
   }
 
   private Optional<String> oldFacts() {
@@ -156,7 +153,7 @@ final class SureWords {
         .map(PlanStep::date)
         .min(Comparator.naturalOrder())
         .map(first -> ChronoUnit.DAYS.between(facts, first))
-        .filter(days -> days > OLD)
+        .filter(days -> days > NewScenario.OLD_FACTS)
         .map(
             days ->
                 "Its treatment begins "
